@@ -1,0 +1,78 @@
+package drawing
+
+// Layer names the kind of thing an entity is. The names are those written to
+// files: A-Z, 0-9, _ and - only, unlike in any pair by case alone.
+type Layer string
+
+// The layers. Those that are cut or drilled come first.
+const (
+	Outline     Layer = "OUTLINE"      // edge of the part
+	Pivot       Layer = "PIVOT"        // bore on the pivot; a collar's bore
+	Seats       Layer = "SEATS"        // drill each to the seat's depth
+	SeatRelief  Layer = "SEAT_RELIEF"  // smaller hole on through a seat's floor
+	SeatChamfer Layer = "SEAT_CHAMFER" // outer rim of a seat's chamfer
+	PocketBody  Layer = "POCKET_BODY"  // bore for a catch's body
+	PocketRim   Layer = "POCKET_RIM"   // recess for a catch's flange
+	Screws      Layer = "SCREWS"       // collar screws
+	Holes       Layer = "HOLES"        // hole features
+	Slots       Layer = "SLOTS"        // slot and arc slot features
+
+	Ring      Layer = "RING"    // pitch circles
+	Track     Layer = "TRACK"   // path of each ball over the face
+	Centres   Layer = "CENTRES" // centre marks
+	Witness   Layer = "WITNESS" // asymmetric mark that tells the faces apart
+	Lettering Layer = "TEXT"    // names, tags, the view
+	Frame     Layer = "FRAME"   // each part's own origin, where parts lie side by side
+	Shade     Layer = "SHADE"   // tinted ground on a printed sheet
+)
+
+// Pen is how a layer is drawn: only two weights of ink, as on a drawing board.
+type Pen struct {
+	Layer  Layer
+	Width  float64   // mm on paper; 0 on [Shade], which is filled
+	Dash   []float64 // mm drawn, mm left, and so on; nil: unbroken
+	Colour int       // AutoCAD colour index, 1 to 255; 7 is black on white, white on black
+	Cut    bool      // a tool goes here
+}
+
+// The two weights of line, after the 1:2 ratio of ISO 128-2.
+const (
+	ThinLine  = 0.25 // mm
+	ThickLine = 0.5  // mm
+)
+
+var (
+	chainDash  = []float64{8, 1.5, 1, 1.5} // long dash, dot: centre lines and pitch circles
+	hiddenDash = []float64{3, 1.5}
+)
+
+// Pens lists every layer in the order of a file's layer table.
+var Pens = []Pen{
+	{Outline, ThickLine, nil, 7, true},
+	{Pivot, ThickLine, nil, 7, true},
+	{Seats, ThickLine, nil, 5, true},
+	{SeatRelief, ThinLine, nil, 4, true},
+	{SeatChamfer, ThinLine, nil, 4, true},
+	{PocketBody, ThickLine, nil, 3, true},
+	{PocketRim, ThickLine, nil, 3, true},
+	{Screws, ThickLine, nil, 6, true},
+	{Holes, ThickLine, nil, 6, true},
+	{Slots, ThickLine, nil, 6, true},
+	{Ring, ThinLine, chainDash, 8, false},
+	{Track, ThinLine, hiddenDash, 8, false},
+	{Centres, ThinLine, nil, 8, false},
+	{Witness, ThinLine, nil, 1, false},
+	{Lettering, ThinLine, nil, 7, false},
+	{Frame, ThinLine, chainDash, 9, false},
+	{Shade, 0, nil, 254, false},
+}
+
+// PenOf returns how layer l is drawn. An unknown layer is drawn thin in black.
+func PenOf(l Layer) Pen {
+	for _, p := range Pens {
+		if p.Layer == l {
+			return p
+		}
+	}
+	return Pen{Layer: l, Width: ThinLine, Colour: 7}
+}
