@@ -37,3 +37,7 @@ func (s Segment) crossCircle(radius float64) []Point {
 	}
 	return out
 }
+
+// DistanceToArc returns the least distance (mm) between the segment and an arc
+// about the pivot.
+func (s Segment) DistanceToArc(a Arc) float64 { return a.DistanceToSegment(s) }

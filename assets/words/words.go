@@ -1,0 +1,139 @@
+// Package words holds every sentence the program says, by key and language, so
+// that findings, sheets and the window speak with one voice and a translation
+// is one file. It needs no window toolkit.
+//
+// A language is a JSON file of key to text; {{.Name}} in a text stands for an
+// argument. The form is the window toolkit's own, so one file serves both.
+package words
+
+import (
+	"embed"
+	"encoding/json"
+	"fmt"
+	"path"
+	"sort"
+	"strconv"
+	"strings"
+)
+
+//go:embed *.json
+var files embed.FS
+
+// MM is a length in millimetres that a [Catalogue] writes in its own unit.
+type MM float64
+
+// Deg is an angle in degrees that a [Catalogue] writes in its own style.
+type Deg float64
+
+// Args are the named values of a text: strings, ints, [MM], [Deg].
+type Args map[string]any
+
+// Catalogue is one language with a way to write numbers.
+type Catalogue struct {
+	Language string
+	Length   func(mm float64) string  // with its unit
+	Angle    func(deg float64) string // with its sign of degrees
+	texts    map[string]string
+}
+
+// English returns the English catalogue: millimetres to two decimals, degrees
+// to three, trailing zeros dropped.
+func English() *Catalogue {
+	c, err := In("en")
+	if err != nil {
+		panic(err) // cannot happen: the file is compiled in and a test reads it
+	}
+	return c
+}
+
+// In returns the catalogue of a language ("en"), or an error naming those there
+// are.
+func In(language string) (*Catalogue, error) {
+	data, err := files.ReadFile(language + ".json")
+	if err != nil {
+		return nil, fmt.Errorf("no language %q; there are %s", language, strings.Join(Languages(), ", "))
+	}
+	c := &Catalogue{
+		Language: language,
+		Length:   func(mm float64) string { return trim(mm, 2) + " mm" },
+		Angle:    func(deg float64) string { return trim(deg, 3) + "°" },
+	}
+	if err := json.Unmarshal(data, &c.texts); err != nil {
+		return nil, fmt.Errorf("language %s: %w", language, err)
+	}
+	return c, nil
+}
+
+// Languages returns the languages there are, sorted.
+func Languages() []string {
+	entries, _ := files.ReadDir(".")
+	var out []string
+	for _, e := range entries {
+		out = append(out, strings.TrimSuffix(e.Name(), path.Ext(e.Name())))
+	}
+	sort.Strings(out)
+	return out
+}
+
+// Keys returns every key of the catalogue, sorted.
+func (c *Catalogue) Keys() []string {
+	out := make([]string, 0, len(c.texts))
+	for k := range c.texts {
+		out = append(out, k)
+	}
+	sort.Strings(out)
+	return out
+}
+
+// Has reports whether the catalogue knows key.
+func (c *Catalogue) Has(key string) bool { _, ok := c.texts[key]; return ok }
+
+// Text returns the text of key with its arguments filled in. An unknown key
+// returns itself in brackets, so that a gap is seen and not silent.
+func (c *Catalogue) Text(key string, args ...Args) string {
+	text, ok := c.texts[key]
+	if !ok {
+		return "[" + key + "]"
+	}
+	if len(args) == 0 || !strings.Contains(text, "{{") {
+		return text
+	}
+	var b strings.Builder
+	for {
+		before, rest, found := strings.Cut(text, "{{.")
+		b.WriteString(before)
+		if !found {
+			return b.String()
+		}
+		name, after, _ := strings.Cut(rest, "}}")
+		b.WriteString(c.value(args[0][name]))
+		text = after
+	}
+}
+
+// value writes one argument.
+func (c *Catalogue) value(v any) string {
+	switch v := v.(type) {
+	case MM:
+		return c.Length(float64(v))
+	case Deg:
+		return c.Angle(float64(v))
+	case string:
+		return v
+	case int:
+		return strconv.Itoa(v)
+	}
+	return fmt.Sprint(v)
+}
+
+// trim writes x with at most n decimals and without trailing zeros or -0.
+func trim(x float64, n int) string {
+	s := strconv.FormatFloat(x, 'f', n, 64)
+	if strings.Contains(s, ".") {
+		s = strings.TrimRight(strings.TrimRight(s, "0"), ".")
+	}
+	if s == "-0" {
+		return "0"
+	}
+	return s
+}

@@ -1,0 +1,58 @@
+package check
+
+import (
+	"slices"
+
+	"stopwright/assets/words"
+	"stopwright/detent/geom"
+	"stopwright/detent/plate"
+)
+
+// Finding is one thing a check found: a fact with its numbers. [Sentence] puts
+// it into words, [FixOf] says what would mend it.
+type Finding struct {
+	ID       string
+	Severity Severity
+	Angles   []geom.Angle // of the stops concerned; the one it is about first
+	Value    float64
+	Limit    float64
+	Unit     string // mm, deg, or empty for a count
+
+	// What it concerns, as indices into the plate's lists.
+	Seats    []int // the one it is about first
+	Features []int
+	Pockets  []int
+	Tracks   []int
+}
+
+// The units of values and limits.
+const (
+	mm  = "mm"
+	deg = "deg"
+)
+
+// FeatureName returns the maker's label of a feature, or what it is and its
+// number when it has none.
+func FeatureName(c *words.Catalogue, f plate.Feature) string {
+	switch {
+	case f.Screw:
+		return c.Text("feature.screw", words.Args{"N": f.Index + 1})
+	case f.Label != "":
+		return f.Label
+	}
+	return c.Text("feature."+string(f.Kind), words.Args{"N": f.Index + 1})
+}
+
+// anglesOf returns the angles of every stop the seats serve, each once, in the
+// order of the seats.
+func anglesOf(pl *plate.Plate, seats ...int) []geom.Angle {
+	out := make([]geom.Angle, 0, len(seats))
+	for _, i := range seats {
+		for _, s := range pl.Seats[i].Serves {
+			if !slices.Contains(out, s.Angle) {
+				out = append(out, s.Angle)
+			}
+		}
+	}
+	return out
+}
