@@ -1,0 +1,130 @@
+package drawing
+
+import (
+	"strings"
+
+	"stopwright/assets/words"
+	"stopwright/detent/geom"
+	"stopwright/detent/plan"
+	"stopwright/detent/plate"
+)
+
+// Info is what every sheet says besides the drawing.
+type Info struct {
+	Words *words.Catalogue
+	Date  string // as the caller writes it; empty: none given
+}
+
+// The sizes of a file's lettering, mm (ISO 3098-1 series).
+const (
+	tagSize   = 2.5
+	noteSize  = 3.5
+	titleSize = 5.0
+	lineStep  = 1.7 // line spacing over size
+	margin    = 10.0
+	partGap   = 30.0 // between parts that lie side by side
+)
+
+// PartSheet draws one part as it lies at the drill, pivot at the origin, with
+// its seats' tags and, below, what the sheet must say.
+func PartSheet(pl *plate.Plate, part plan.Part, info Info) Drawing {
+	d := Part(pl, part, AsAtDrill)
+	if part == pl.SeatsPart {
+		seatTags(&d, pl, AsAtDrill.Mirrored(part))
+	}
+	if part == pl.CatchPart {
+		pocketTags(&d, pl, AsAtDrill.Mirrored(part))
+	}
+	notes(&d, partNotes(pl, part, info))
+	return d
+}
+
+// AllParts draws every part side by side, each with its own frame marked: a
+// cross through its pivot and where that pivot lies in the file.
+func AllParts(pl *plate.Plate, info Info) Drawing {
+	var d Drawing
+	x := 0.0
+	for k, part := range Parts(pl.Plan) {
+		sheet := PartSheet(pl, part, info)
+		b := sheet.Bounds()
+		if k > 0 {
+			x += partGap - b.Min.X
+		}
+		at := geom.Point{X: x}
+		d.Place(sheet, Transform{Scale: 1, Move: at})
+		frame(&d, at, plate.OutlineOf(pl.Plan, part), info.Words.Text("sheet.frame", words.Args{
+			"Part": PartName(info.Words, part), "X": words.MM(at.X), "Y": words.MM(at.Y),
+		}))
+		x += b.Max.X
+	}
+	return d
+}
+
+// frame marks a part's own origin and axes.
+func frame(d *Drawing, at geom.Point, o plate.Outline, name string) {
+	right, up := o.Reach(90)+margin, o.Reach(0)+margin
+	d.Add(Frame, Line{at.Sub(geom.Point{X: right}), at.Add(geom.Point{X: right})})
+	d.Add(Frame, Line{at.Sub(geom.Point{Y: up}), at.Add(geom.Point{Y: up})})
+	d.Add(Lettering, Text{At: at.Add(geom.Point{Y: up + tagSize}), Size: noteSize, Align: Bottom, Text: name})
+}
+
+// PartName returns the name of a part in words.
+func PartName(c *words.Catalogue, part plan.Part) string { return c.Text("part." + string(part)) }
+
+// ViewName says which face of a part is shown, as it lies at the drill.
+func ViewName(c *words.Catalogue, part plan.Part) string {
+	return c.Text("view." + string(plate.FaceOf(part)))
+}
+
+// partNotes returns what a part's sheet must say.
+func partNotes(pl *plate.Plate, part plan.Part, info Info) []string {
+	c := info.Words
+	lines := []string{
+		strings.TrimSpace(pl.Plan.Title),
+		c.Text("sheet.part", words.Args{"Part": PartName(c, part), "View": ViewName(c, part)}),
+		c.Text("sheet.units"),
+	}
+	if info.Date != "" {
+		lines = append(lines, c.Text("sheet.date", words.Args{"Date": info.Date}))
+	}
+	return append(lines, c.Text("sheet.witness"), c.Text("caution.clamp"), c.Text("caution.eyes"), c.Text("caution.manual"))
+}
+
+// notes writes lines below everything drawn so far, the first as a title.
+func notes(d *Drawing, lines []string) {
+	b := d.Bounds()
+	y := b.Min.Y - margin
+	for i, text := range lines {
+		size := noteSize
+		if i == 0 {
+			size = titleSize
+		}
+		if text != "" {
+			d.Add(Lettering, Text{At: geom.Point{X: b.Min.X, Y: y - size}, Size: size, Text: text})
+		}
+		y -= size * lineStep
+	}
+}
+
+// seatTags writes each seat's tag on the pivot side of it.
+func seatTags(d *Drawing, pl *plate.Plate, mirror bool) {
+	for i, s := range pl.Seats {
+		tag(d, Item{SeatItem, i}, s.Tag, s.Azimuth, s.Radius-pl.Plan.Seat.Mouth()/2, mirror)
+	}
+}
+
+// pocketTags writes each catch's name on the pivot side of its pocket.
+func pocketTags(d *Drawing, pl *plate.Plate, mirror bool) {
+	for i, p := range pl.Pockets {
+		tag(d, Item{PocketItem, i}, p.Name, p.Azimuth, p.Radius-p.Widest()/2, mirror)
+	}
+}
+
+// tag writes a name just inside radius at an azimuth.
+func tag(d *Drawing, item Item, name string, az geom.Angle, radius float64, mirror bool) {
+	at := geom.Polar(radius-1.5*tagSize, az)
+	if mirror {
+		at = at.MirrorX()
+	}
+	d.AddItem(Lettering, Text{At: at, Size: tagSize, Align: Centre, Text: name}, item)
+}
