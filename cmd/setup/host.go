@@ -1,0 +1,92 @@
+package main
+
+import (
+	"context"
+	"errors"
+	"net"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"runtime"
+	"time"
+)
+
+// host is the machine that setup really runs on.
+type host struct{}
+
+const (
+	// dialPatience is how long a display may take to answer; a local one
+	// answers within a millisecond.
+	dialPatience = 2 * time.Second
+	// endPatience is how long an interrupted program may take to clear up.
+	endPatience = 10 * time.Second
+)
+
+func (host) system() string { return runtime.GOOS }
+
+func (host) root() bool { return os.Geteuid() == 0 }
+
+func (host) terminal() bool {
+	in, err := os.Stdin.Stat()
+	if err != nil || in.Mode()&os.ModeCharDevice == 0 {
+		return false
+	}
+	null, err := os.Stat(os.DevNull)
+	return err != nil || !os.SameFile(in, null) // the null device is a character device too
+}
+
+func (host) env(name string) string { return os.Getenv(name) }
+
+func (host) finds(program string) bool {
+	_, err := exec.LookPath(program)
+	return err == nil
+}
+
+func (host) readFile(path string) (string, error) {
+	text, err := os.ReadFile(path)
+	return string(text), err
+}
+
+func (host) absolute(path string) (string, error) { return filepath.Abs(path) }
+
+func (host) cacheDir() (string, error) { return os.UserCacheDir() }
+
+func (host) answers(network, address string) bool {
+	conn, err := net.DialTimeout(network, address, dialPatience)
+	if err != nil {
+		return false
+	}
+	_ = conn.Close()
+	return true
+}
+
+func (host) output(ctx context.Context, c command) (string, error) {
+	text, err := c.start(ctx).Output()
+	return string(text), err
+}
+
+func (host) run(ctx context.Context, c command) (int, error) {
+	cmd := c.start(ctx)
+	cmd.Stdin, cmd.Stdout, cmd.Stderr = os.Stdin, os.Stdout, os.Stderr
+	err := cmd.Run()
+	if ctx.Err() != nil {
+		return exitFailed, nil // it was told to stop, so it needs no words
+	}
+	var ended *exec.ExitError
+	if errors.As(err, &ended) {
+		// A program ended by a signal has no exit code of its own.
+		return max(ended.ExitCode(), exitFailed), nil
+	}
+	return 0, err
+}
+
+// start makes the command ready to run. When setup is told to stop, the
+// program is asked to stop first, so that it can clear up.
+func (c command) start(ctx context.Context) *exec.Cmd {
+	cmd := exec.CommandContext(ctx, c.words[0], c.words[1:]...)
+	cmd.Dir = c.dir
+	cmd.Env = append(os.Environ(), c.vars...)
+	cmd.Cancel = func() error { return cmd.Process.Signal(os.Interrupt) }
+	cmd.WaitDelay = endPatience
+	return cmd
+}

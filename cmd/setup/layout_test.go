@@ -1,0 +1,215 @@
+package main
+
+import (
+	"go/parser"
+	"go/token"
+	"io/fs"
+	"maps"
+	"os"
+	"path"
+	"path/filepath"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// projectRoot is where go.mod stands, seen from here.
+const projectRoot = "../.."
+
+// topLevel is all that stands there besides dot files.
+var topLevel = []string{
+	"DEVELOPERS.md", "FyneApp.toml", "README.md", "assets", "cmd", "detent", "export", "go.mod", "go.sum", "testdata", "ui",
+}
+
+// storeys lists the packages from the ground up. A package may import those of
+// lower storeys and no others: so leaves and writers never see each other, and
+// nothing that reckons sees a file or a screen. A name that ends in / stands
+// for all packages below it, which may import each other.
+var storeys = [][]string{
+	{"assets/", "cmd/setup"},
+	{"detent/geom"},
+	{"detent/measure"},
+	{"detent/ball", "detent/stock", "detent/budget", "detent/room", "detent/cutline", "detent/proving"},
+	{"detent/plan"},
+	{"detent/plate"},
+	{"detent/check"},
+	{"detent"},
+	{"export/drawing", "export/internal/oracle"},
+	{"export/dxf", "export/svg", "export/pdf", "export/chart", "export/router"},
+	{"export"},
+	{"ui/", "cmd/stopwright-cli"},
+	{"cmd/stopwright"},
+}
+
+// toolkit is the window toolkit, and toolkitApp its one package that cannot be
+// built without C. Each may be imported by these packages only.
+const (
+	toolkit    = "fyne.io/fyne/v2"
+	toolkitApp = toolkit + "/app"
+)
+
+var (
+	toolkitUsers    = []string{"ui/", "cmd/stopwright"}
+	toolkitAppUsers = []string{"cmd/stopwright"}
+)
+
+func TestTopLevel(t *testing.T) {
+	built := ignored(t)
+	entries, err := os.ReadDir(projectRoot)
+	require.NoError(t, err)
+	for _, e := range entries {
+		name := e.Name()
+		if !strings.HasPrefix(name, ".") && !built(name) {
+			assert.Contains(t, topLevel, name, "nothing else stands beside go.mod")
+		}
+	}
+}
+
+// ignored reads .gitignore and tells the names at the top level that it lets
+// pass: programs built by hand, which are no part of the project.
+func ignored(t *testing.T) func(name string) bool {
+	t.Helper()
+	text, err := os.ReadFile(filepath.Join(projectRoot, ".gitignore"))
+	require.NoError(t, err)
+	patterns := strings.Fields(string(text))
+	return func(name string) bool {
+		return slices.ContainsFunc(patterns, func(pattern string) bool {
+			match, err := path.Match(strings.TrimPrefix(pattern, "/"), name)
+			return err == nil && match
+		})
+	}
+}
+
+func TestImportsPointDownwards(t *testing.T) {
+	imports := projectImports(t)
+	require.Contains(t, imports, "detent/geom", "the project was found")
+	for _, from := range slices.Sorted(maps.Keys(imports)) {
+		_, known := storeyOf(from)
+		if !assert.True(t, known, "%s has no storey: give it one in this test, or put its files where they belong", from) {
+			continue
+		}
+		for _, to := range imports[from] {
+			inside, ours := strings.CutPrefix(to, module+"/")
+			switch {
+			case to == "C":
+				assert.Fail(t, "C code", "%s: only the window toolkit may need a C compiler", from)
+			case to == toolkitApp:
+				assert.True(t, within(from, toolkitAppUsers), "%s imports %s, which needs C: only %v may", from, to, toolkitAppUsers)
+			case to == toolkit || strings.HasPrefix(to, toolkit+"/"):
+				assert.True(t, within(from, toolkitUsers), "%s imports %s: only %v may", from, to, toolkitUsers)
+			case ours:
+				assert.True(t, mayImport(from, inside), "%s imports %s, which does not lie below it", from, inside)
+			}
+		}
+	}
+}
+
+// mayImport reports whether the storeys let one package import another. A
+// package's tests may stand outside it and import it.
+func mayImport(from, to string) bool {
+	above, knownAbove := storeyOf(from)
+	below, knownBelow := storeyOf(to)
+	return from == to || knownAbove && knownBelow && (below < above || sameHouse(from, to))
+}
+
+// storeyOf tells how high a package stands.
+func storeyOf(pkg string) (storey int, known bool) {
+	for i, packages := range storeys {
+		if within(pkg, packages) {
+			return i, true
+		}
+	}
+	return 0, false
+}
+
+// within reports whether a package is one of those named.
+func within(pkg string, named []string) bool {
+	return slices.ContainsFunc(named, func(name string) bool {
+		below, open := strings.CutSuffix(name, "/")
+		return pkg == below || open && strings.HasPrefix(pkg, name)
+	})
+}
+
+// sameHouse reports whether two packages lie below one open name.
+func sameHouse(a, b string) bool {
+	for _, packages := range storeys {
+		for _, name := range packages {
+			open := []string{name}
+			if strings.HasSuffix(name, "/") && within(a, open) && within(b, open) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// projectImports reads what each package of the project imports, its tests
+// included. Files are only parsed, so that no C compiler and no module from
+// elsewhere has to be there.
+func projectImports(t *testing.T) map[string][]string {
+	t.Helper()
+	imports := map[string][]string{}
+	err := filepath.WalkDir(projectRoot, func(file string, entry fs.DirEntry, err error) error {
+		switch {
+		case err != nil:
+			return err
+		case entry.IsDir() && file != projectRoot && (strings.HasPrefix(entry.Name(), ".") || entry.Name() == "testdata"):
+			return filepath.SkipDir
+		case !strings.HasSuffix(file, ".go"):
+			return nil
+		}
+		parsed, err := parser.ParseFile(token.NewFileSet(), file, nil, parser.ImportsOnly)
+		if err != nil {
+			return err
+		}
+		dir, err := filepath.Rel(projectRoot, filepath.Dir(file))
+		if err != nil {
+			return err
+		}
+		pkg := filepath.ToSlash(dir)
+		imports[pkg] = append(imports[pkg], "")
+		for _, spec := range parsed.Imports {
+			to, err := strconv.Unquote(spec.Path.Value)
+			if err != nil {
+				return err
+			}
+			imports[pkg] = append(imports[pkg], to)
+		}
+		return nil
+	})
+	require.NoError(t, err)
+	return imports
+}
+
+// The rules themselves have to be able to fail.
+func TestStoreysKeepWhatTheyShould(t *testing.T) {
+	for _, c := range []struct {
+		from, to string
+		may      bool
+		why      string
+	}{
+		{"detent/ball", "detent/geom", true, "leaves may use geometry"},
+		{"detent/ball", "detent/measure", true, "and measures"},
+		{"detent/ball", "detent/budget", false, "but not each other"},
+		{"detent/plan", "detent/plate", false, "the plan knows nothing of what follows from it"},
+		{"export/dxf", "export/drawing", true, "writers write drawings"},
+		{"export/dxf", "export/pdf", false, "and not by way of each other"},
+		{"detent", "export", false, "what reckons knows no files"},
+		{"cmd/stopwright-cli", "ui", false, "the shell's program needs no window"},
+		{"cmd/stopwright", "ui/theme", true, "the window's program assembles it"},
+		{"ui/plate", "ui/theme", true, "the window's packages share"},
+		{"cmd/setup", "assets/icons", false, "setup must build before anything else does"},
+		{"assets/words", "assets/fonts", true, "assets are one store"},
+		{"detent", "assets/words", true, "anyone may use them"},
+	} {
+		for _, pkg := range []string{c.from, c.to} {
+			_, known := storeyOf(pkg)
+			require.True(t, known, "%s: a package without storey proves nothing", pkg)
+		}
+		assert.Equal(t, c.may, mayImport(c.from, c.to), "%s imports %s: %s", c.from, c.to, c.why)
+	}
+}
