@@ -1,10 +1,6 @@
 package drawing
 
-import (
-	"math"
-
-	"stopwright/detent/geom"
-)
+import "stopwright/detent/geom"
 
 // Transform mirrors (x changes sign), then scales, then moves. It never
 // rotates. Scale must be above 0. Lettering keeps its size and reads the right
@@ -32,7 +28,7 @@ func (c Circle) transform(t Transform) Shape {
 func (a Arc) transform(t Transform) Shape {
 	start := a.Start
 	if t.Mirror {
-		start = math.Mod(540-a.Start-a.Sweep, 360)
+		start = geom.Angle(180 - a.Start - a.Sweep).Turn().Degrees() // its end comes first
 	}
 	return Arc{t.Point(a.Centre), a.Radius * t.Scale, start, a.Sweep}
 }
