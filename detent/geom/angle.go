@@ -58,8 +58,8 @@ func (a Angle) Turn() Angle {
 }
 
 // SinCos returns the sine and cosine of the angle, exact at every multiple of
-// 90 degrees and with sin 30 = 1/2, so that a hole meant to lie on an axis of
-// the drawing does. The reduction to a quarter turn is done in degrees, where
+// 90 degrees, with sin 30 = 1/2 and sin 45 = cos 45, so that a hole meant to lie
+// on an axis or a diagonal of the drawing does. The reduction to a quarter turn is done in degrees, where
 // it is exact, and not in radians, where it is not.
 func (a Angle) SinCos() (sin, cos float64) {
 	d := math.Mod(float64(a), 360)
@@ -88,6 +88,10 @@ func quarter(deg float64) (sin, cos float64) {
 		return 0.5, math.Sqrt(3) / 2
 	case -30:
 		return -0.5, math.Sqrt(3) / 2
+	case 45:
+		return math.Sqrt2 / 2, math.Sqrt2 / 2
+	case -45:
+		return -math.Sqrt2 / 2, math.Sqrt2 / 2
 	}
 	return math.Sincos(deg * (math.Pi / 180))
 }

@@ -63,10 +63,9 @@ func (a Arc) DistanceToArc(b Arc) float64 {
 	)
 }
 
-// overlaps reports whether some azimuth lies on both arcs.
-func (a Arc) overlaps(b Arc) bool {
-	return a.Contains(b.From) || a.Contains(b.From+b.Sweep) || b.Contains(a.From)
-}
+// overlaps reports whether some azimuth lies on both arcs. Where two arcs share
+// any, one of them starts on the other.
+func (a Arc) overlaps(b Arc) bool { return a.Contains(b.From) || b.Contains(a.From) }
 
 // DistanceToSegment returns the least distance (mm) between the arc and a
 // straight segment; 0 where they cross.

@@ -33,7 +33,9 @@ func (p Point) Distance(q Point) float64 { return math.Hypot(p.X-q.X, p.Y-q.Y) }
 
 // Azimuth returns the direction of p from the origin, in (-180, 180]. The
 // origin itself has azimuth 0.
-func (p Point) Azimuth() Angle { return FromRadians(math.Atan2(p.X, p.Y)).Wrap() }
+func (p Point) Azimuth() Angle {
+	return FromRadians(math.Atan2(p.X, p.Y+0)).Wrap() // for atan2, -0 would be behind
+}
 
 // MirrorX returns p seen from the other face: x with its sign changed.
 func (p Point) MirrorX() Point { return Point{-p.X + 0, p.Y} }
@@ -41,7 +43,7 @@ func (p Point) MirrorX() Point { return Point{-p.X + 0, p.Y} }
 // Rotate returns p turned clockwise about the origin by a.
 func (p Point) Rotate(a Angle) Point {
 	s, c := a.SinCos()
-	return Point{p.X*c + p.Y*s, -p.X*s + p.Y*c}
+	return Point{p.X*c + p.Y*s + 0, -p.X*s + p.Y*c + 0}
 }
 
 // Chord returns the straight distance (mm) between two points on a circle of
