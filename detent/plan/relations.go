@@ -1,0 +1,91 @@
+package plan
+
+import (
+	"fmt"
+	"slices"
+	"strconv"
+)
+
+// relations adds the problems that no value has by itself: spans that run
+// backwards, names that are not unique, seats that are too many.
+func (c *checker) relations(p *Plan) {
+	c.ordered("travel.from", p.Travel.From, "travel.to", p.Travel.To)
+	c.ordered("shop.humidity.low", p.Shop.Humidity.Low, "shop.humidity.high", p.Shop.Humidity.High)
+	if len(p.Features) <= MaxFeatures {
+		for i, f := range p.Features {
+			if f.Kind == ArcSlot && f.From > f.To { // or thousands of paths would be built for nothing
+				at := fmt.Sprintf("features[%d]", i)
+				c.ordered(at+".from", f.From, at+".to", f.To)
+			}
+		}
+	}
+	if len(p.Stops) <= MaxSeats {
+		c.catchNames(p)
+		c.seatCount(p)
+	}
+}
+
+// ordered adds a problem where from is above to. NaN never is: it is out of
+// range already.
+func (c *checker) ordered(fromPath string, from float64, toPath string, to float64) {
+	if from > to && !c.hasUnread(fromPath) && !c.hasUnread(toPath) {
+		c.add(fromPath, numeral(from), "at most "+toPath+", which is "+numeral(to))
+	}
+}
+
+// catchNames checks that catches can be told apart, and that stops name ones
+// that exist.
+func (c *checker) catchNames(p *Plan) {
+	if len(p.Catches) > MaxCatches {
+		return
+	}
+	known := map[string]bool{}
+	complete := !c.hasUnread("catches")
+	for i, catch := range p.Catches {
+		path := fmt.Sprintf("catches[%d].name", i)
+		if c.hasUnread(path) {
+			complete = false
+			continue
+		}
+		if known[catch.Name] {
+			c.add(path, quoted(catch.Name), "a name that no other catch has")
+		}
+		known[catch.Name] = true
+	}
+	for i, s := range p.Stops {
+		if len(s.Catches) > MaxCatches {
+			continue
+		}
+		for j, name := range s.Catches {
+			unknown := complete && !known[name]
+			repeated := slices.Contains(s.Catches[:j], name)
+			if !unknown && !repeated {
+				continue
+			}
+			path := fmt.Sprintf("stops[%d].catches[%d]", i, j)
+			switch {
+			case c.hasUnread(path):
+			case unknown:
+				c.add(path, quoted(name), "the name of one of the catches")
+			default:
+				c.add(path, quoted(name), "named only once")
+			}
+		}
+	}
+}
+
+// seatCount checks that the stops, on both sides and for every catch, are not
+// more than a plan may have.
+func (c *checker) seatCount(p *Plan) {
+	seats := 0
+	for _, s := range p.Stops {
+		n := max(1, len(s.Catches))
+		if s.BothSides && s.Angle != 0 {
+			n *= 2
+		}
+		seats += n // at most 128 for each of 10,000 stops: no overflow
+	}
+	if seats > MaxSeats {
+		c.add("stops", strconv.Itoa(seats)+" seats", "at most "+strconv.Itoa(MaxSeats)+" seats, counting both sides and every catch")
+	}
+}
