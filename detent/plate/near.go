@@ -1,6 +1,7 @@
 package plate
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -33,13 +34,7 @@ func newRingIndex(seats []Seat) ringIndex {
 		all[i] = place{s.Radius, s.Azimuth.Turn(), i}
 	}
 	slices.SortFunc(all, func(a, b place) int {
-		switch {
-		case a.radius != b.radius:
-			return sign(a.radius - b.radius)
-		case a.at != b.at:
-			return sign(float64(a.at - b.at))
-		}
-		return a.seat - b.seat
+		return cmp.Or(cmp.Compare(a.radius, b.radius), cmp.Compare(a.at, b.at), a.seat-b.seat)
 	})
 	ix := ringIndex{seats: seats}
 	for _, p := range all {
@@ -51,13 +46,6 @@ func newRingIndex(seats []Seat) ringIndex {
 		r.seat = append(r.seat, p.seat)
 	}
 	return ix
-}
-
-func sign(x float64) int {
-	if x < 0 {
-		return -1
-	}
-	return 1
 }
 
 // Neighbour is another seat and how far its centre is, mm. Seat is -1 and
@@ -84,10 +72,7 @@ func (ix ringIndex) nearest(i int, beyond float64) Neighbour {
 	from := ix.seats[i]
 	best := Neighbour{-1, math.Inf(1)}
 	own, _ := slices.BinarySearchFunc(ix.rings, from.Radius, func(r ringSeats, radius float64) int {
-		if r.radius == radius {
-			return 0
-		}
-		return sign(r.radius - radius)
+		return cmp.Compare(r.radius, radius)
 	})
 	for k := own; k < len(ix.rings) && ix.rings[k].radius-from.Radius < best.Distance; k++ {
 		ix.along(k, i, beyond, &best)
@@ -102,27 +87,63 @@ func (ix ringIndex) nearest(i int, beyond float64) Neighbour {
 // whose distance is more than beyond (at least 0, so never i itself).
 func (ix ringIndex) along(k, i int, beyond float64, best *Neighbour) {
 	r, from := ix.rings[k], ix.seats[i]
-	n := len(r.at)
-	az := from.Azimuth.Turn()
-	start, _ := slices.BinarySearch(r.at, az)
+	n := len(r.seat)
 	distance := func(j int) float64 { return from.Centre.Distance(ix.seats[r.seat[j%n]].Centre) }
-	// Clockwise of i the distance grows as far as half a turn away.
-	opposite, _ := slices.BinarySearch(r.at, (az + 180).Turn())
-	ahead := opposite - start
-	if az >= 180 {
-		ahead += n
-	}
-	consider := func(j int) {
-		if d := distance(j); d < best.Distance {
-			*best = Neighbour{r.seat[j%n], d}
+	look := func(count int, step func(m int) int) {
+		m := firstTrue(count, func(m int) bool { return distance(step(m)) > beyond })
+		if m == count {
+			return
+		}
+		if d := distance(step(m)); d < best.Distance {
+			*best = Neighbour{r.seat[step(m)%n], d}
 		}
 	}
-	if m := firstTrue(ahead, func(m int) bool { return distance(start+m) > beyond }); m < ahead {
-		consider(start + m)
+	// Clockwise of i the distance grows as far as half a turn away, and so it
+	// does the other way.
+	az := from.Azimuth.Turn()
+	opposite := az + 180
+	if opposite >= geom.FullTurn {
+		opposite -= geom.FullTurn
 	}
-	behind := n - ahead
-	if m := firstTrue(behind, func(m int) bool { return distance(start+n-1-m) > beyond }); m < behind {
-		consider(start + n - 1 - m)
+	start, ahead := r.search(az), r.search(opposite)
+	if opposite < az {
+		ahead += n
+	}
+	ahead -= start
+	look(ahead, func(m int) int { return start + m })
+	look(n-ahead, func(m int) int { return start + n - 1 - m })
+}
+
+// search returns the place on the ring of the first seat at or after azimuth
+// at, in [0, 360); the number of seats when there is none.
+func (r ringSeats) search(at geom.Angle) int {
+	k, _ := slices.BinarySearch(r.at, at)
+	return k
+}
+
+// beside returns the seats next to azimuth at on either side; the same seat
+// twice when the ring has one.
+func (r ringSeats) beside(at geom.Angle) [2]int {
+	n, k := len(r.seat), r.search(at)
+	return [2]int{r.seat[k%n], r.seat[(k+n-1)%n]}
+}
+
+// besideEach calls yield with every seat and, on each ring whose radius is at
+// most near mm away, the seat next to it on either side. Along a ring distance
+// only grows, so that a group of seats no farther than near from one to the next
+// is linked by these pairs.
+func (ix ringIndex) besideEach(near float64, yield func(a, b int)) {
+	for k, r := range ix.rings {
+		for _, other := range ix.rings[k:] {
+			if other.radius-r.radius > near {
+				break
+			}
+			for m, seat := range r.seat {
+				for _, next := range other.beside(r.at[m]) {
+					yield(seat, next)
+				}
+			}
+		}
 	}
 }
 

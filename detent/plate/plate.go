@@ -36,14 +36,25 @@ func New(p plan.Plan) *Plate {
 		pl.SeatsPart = plan.PartTurntable
 	}
 	pl.Stops = expand(p)
-	pl.Seats = seats(p, pl.Sigma, pl.Stops)
+	pl.placeSeats()
 	linkSeats(pl.Stops, pl.Seats)
 	pl.Pockets = pockets(p)
 	pl.Tracks = tracks(p, pl.Sigma)
 	pl.Features = features(p)
-	pl.index = newRingIndex(pl.Seats)
-	pl.index.findWebs(p.Seat.Mouth())
 	return pl
+}
+
+// placeSeats makes the seats, one for those that coincide, and measures the web
+// beside each.
+func (pl *Plate) placeSeats() {
+	all := seats(pl.Plan, pl.Sigma, pl.Stops)
+	pl.index = newRingIndex(all)
+	pl.Seats = merge(pl.index)
+	if len(pl.Seats) < len(all) {
+		pl.index = newRingIndex(pl.Seats)
+	}
+	number(pl.Plan, pl.Seats)
+	pl.index.findWebs(pl.Plan.Seat.Mouth())
 }
 
 // sigma returns the sign that rules all: see [Plate.Sigma].

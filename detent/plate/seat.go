@@ -5,6 +5,8 @@ import (
 	"math"
 	"slices"
 	"strconv"
+	"unicode"
+	"unicode/utf8"
 
 	"stopwright/detent/geom"
 	"stopwright/detent/plan"
@@ -13,8 +15,9 @@ import (
 // Coincide is how near two seat centres may lie, mm, and still be one hole.
 const Coincide = 1e-6
 
-// Seat is one hole the ball drops into. Its Angle, Label and Catch are those of
-// the first stop it serves.
+// Seat is one hole the ball drops into. Where it serves several stops, Angle,
+// Label and Catch are those of the one it was placed for: the first by catch and
+// then by angle.
 type Seat struct {
 	Tag     string // the catch's name and a number, counted by angle
 	Angle   geom.Angle
@@ -36,8 +39,7 @@ type Service struct {
 	Stop  int // into the plate's stops
 }
 
-// seats places the seat of every stop and catch, by catch and then by angle,
-// and makes one seat of those that coincide.
+// seats places the seat of every stop and catch, by catch and then by angle.
 func seats(p plan.Plan, sign geom.Angle, stops []Stop) []Seat {
 	n := 0
 	for _, s := range stops {
@@ -62,42 +64,30 @@ func seats(p plan.Plan, sign geom.Angle, stops []Stop) []Seat {
 			Serves: services[k : k+1 : k+1], // not to grow into the next seat's
 		}
 	}
-	all = merge(all)
-	number(p, all)
 	return all
 }
 
-// merge keeps the first of each group of seats that coincide and gives it what
-// the others serve.
-func merge(all []Seat) []Seat {
-	byX := make([]int, len(all))
-	for i := range byX {
-		byX[i] = i
-	}
-	slices.SortFunc(byX, func(a, b int) int {
-		return cmp.Or(cmp.Compare(all[a].Centre.X, all[b].Centre.X), cmp.Compare(a, b))
-	})
+// merge returns the seats of an index with one seat for each group of those
+// that coincide: the first, given what the others serve. Seats a chain of
+// coinciding ones apart are one group.
+func merge(ix ringIndex) []Seat {
+	all := ix.seats
 	into := make([]int, len(all)) // the seat each one is merged into, itself if none
 	for i := range into {
 		into[i] = i
 	}
 	merged := false
-	for k, i := range byX {
-		for _, j := range byX[k+1:] {
-			if all[j].Centre.X-all[i].Centre.X > Coincide {
-				break
-			}
-			if math.Abs(all[j].Centre.Y-all[i].Centre.Y) <= Coincide && all[i].Centre.Distance(all[j].Centre) <= Coincide {
-				lo, hi := root(into, i), root(into, j)
-				into[max(lo, hi)] = min(lo, hi)
-				merged = true
-			}
+	ix.besideEach(Coincide, func(i, j int) {
+		if i != j && all[i].Centre.Distance(all[j].Centre) <= Coincide {
+			a, b := root(into, i), root(into, j)
+			into[max(a, b)] = min(a, b)
+			merged = true
 		}
-	}
+	})
 	if !merged {
 		return all
 	}
-	kept := all[:0:0]
+	kept := make([]Seat, 0, len(all))
 	at := make([]int, len(all))
 	for i, s := range all {
 		if r := root(into, i); r != i {
@@ -116,21 +106,29 @@ func merge(all []Seat) []Seat {
 	return kept
 }
 
-// root follows a chain of merges to the seat that is kept.
+// root follows a chain of merges to the seat that is kept, and halves it on the
+// way so that the next walk is short.
 func root(into []int, i int) int {
 	for into[i] != i {
+		into[i] = into[into[i]]
 		i = into[i]
 	}
 	return i
 }
 
-// number tags the seats A1, A2 and so on by catch and angle.
+// number tags the seats by catch and angle: A1, A2 and so on. A name that ends
+// in a digit is kept apart from the number, or seat 1 of catch 11 would be
+// called as seat 11 of catch 1.
 func number(p plan.Plan, all []Seat) {
 	count := make([]int, len(p.Catches))
 	for i := range all {
 		c := all[i].Catch
 		count[c]++
-		all[i].Tag = p.Catches[c].Name + strconv.Itoa(count[c])
+		name := p.Catches[c].Name
+		if last, _ := utf8.DecodeLastRuneInString(name); unicode.IsDigit(last) {
+			name += "-"
+		}
+		all[i].Tag = name + strconv.Itoa(count[c])
 	}
 }
 
