@@ -2,7 +2,6 @@ package plate
 
 import (
 	"math"
-	"slices"
 
 	"stopwright/detent/geom"
 	"stopwright/detent/plan"
@@ -32,10 +31,8 @@ type Core interface {
 func features(p plan.Plan) []Feature {
 	out := make([]Feature, 0, len(p.Features))
 	for i, f := range p.Features {
-		out = append(out, Feature{
-			Part: f.Part, Kind: f.Kind, Label: f.Label, Index: i,
-			Core: core(f), Half: max(f.Diameter, f.Width) / 2,
-		})
+		core, across := centreLine(f)
+		out = append(out, Feature{Part: f.Part, Kind: f.Kind, Label: f.Label, Index: i, Core: core, Half: across / 2})
 	}
 	if p.Collar == nil {
 		return out
@@ -54,16 +51,17 @@ func features(p plan.Plan) []Feature {
 	return out
 }
 
-// core returns the centre line of a feature of the plan.
-func core(f plan.Feature) Core {
+// centreLine returns the centre line of a feature of the plan and how wide it
+// is across it. Sizes that belong to another kind of feature do not count.
+func centreLine(f plan.Feature) (core Core, across float64) {
 	a := geom.Point{X: f.X, Y: f.Y}
 	switch f.Kind {
 	case plan.Slot:
-		return geom.Segment{A: a, B: geom.Point{X: f.X2, Y: f.Y2}}
+		return geom.Segment{A: a, B: geom.Point{X: f.X2, Y: f.Y2}}, f.Width
 	case plan.ArcSlot:
-		return geom.ArcBetween(f.Radius, geom.Angle(f.From), geom.Angle(f.To))
+		return geom.ArcBetween(f.Radius, geom.Angle(f.From), geom.Angle(f.To)), f.Width
 	}
-	return geom.Segment{A: a, B: a}
+	return geom.Segment{A: a, B: a}, f.Diameter
 }
 
 // Clear returns the material (mm) between the feature and a hole of the given
@@ -98,46 +96,39 @@ const windowSlack geom.Angle = 1e-6
 // window returns a range of azimuths that holds every point of the circle of
 // the given radius within d mm of the core, or false when there is none.
 func window(c Core, radius, d float64) (from, sweep geom.Angle, ok bool) {
-	switch c := c.(type) {
-	case geom.Arc:
-		w, ok := halfWindow(radius, c.Radius, d)
-		return c.From - w, c.Sweep + 2*w, ok
-	case geom.Segment:
-		mid := c.A.Add(c.B).Scale(0.5)
-		w, ok := halfWindow(radius, mid.Norm(), d+c.A.Distance(c.B)/2)
-		return mid.Azimuth() - w, 2 * w, ok
+	if a, curved := c.(geom.Arc); curved {
+		w, ok := halfWindow(radius, a.Radius, d)
+		return a.From - w, a.Sweep + 2*w, ok
 	}
-	return 0, geom.FullTurn, true
+	s := c.(geom.Segment) // the only other kind there is
+	mid := s.A.Add(s.B).Scale(0.5)
+	w, ok := halfWindow(radius, mid.Norm(), d+s.A.Distance(s.B)/2)
+	return mid.Azimuth() - w, 2 * w, ok
 }
 
 // halfWindow returns how far in azimuth from a point at distance rho from the
 // pivot the circle of the given radius stays within d of it (180 is all round),
-// or false when it never does. It is the cosine rule.
+// or false when it never does. It is the cosine rule in its half-angle form,
+// 4·R·rho·sin²(w/2) = d² - (R - rho)², which loses no digits near 0.
 func halfWindow(radius, rho, d float64) (geom.Angle, bool) {
-	if math.Abs(radius-rho) > d {
+	apart := math.Abs(radius - rho)
+	if apart > d {
 		return 0, false
 	}
-	cos := (radius*radius + rho*rho - d*d) / (2 * radius * rho)
-	if !(cos > -1) { // all round, also when the point is on the pivot
+	sin2 := (d - apart) * (d + apart) / (4 * radius * rho)
+	if !(sin2 < 1) { // all round, also when the point is on the pivot
 		return 180, true
 	}
-	return geom.FromRadians(math.Acos(math.Min(1, cos))) + windowSlack, true
+	return geom.FromRadians(2*math.Asin(math.Sqrt(sin2))) + windowSlack, true
 }
 
 // within calls yield for each seat of the ring from an azimuth clockwise
 // through sweep.
 func (r ringSeats) within(from, sweep geom.Angle, yield func(seat int)) {
-	if sweep >= geom.FullTurn {
-		for _, s := range r.seat {
-			yield(s)
-		}
-		return
-	}
-	n := len(r.at)
 	from = from.Turn()
-	start, _ := slices.BinarySearch(r.at, from)
-	for m := range n {
-		j := (start + m) % n
+	start := r.search(from)
+	for m := range r.seat {
+		j := (start + m) % len(r.seat)
 		if (r.at[j] - from).Turn() > sweep {
 			return
 		}
