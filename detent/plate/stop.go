@@ -25,6 +25,7 @@ func expand(p plan.Plan) []Stop {
 	first := []int{0}
 	out := make([]Stop, 0, 2*len(p.Stops))
 	for i, s := range p.Stops {
+		angle := geom.Angle(s.Angle) + 0 // a typed -0 is 0
 		catches := first
 		if len(s.Catches) > 0 {
 			catches = make([]int, len(s.Catches))
@@ -32,9 +33,9 @@ func expand(p plan.Plan) []Stop {
 				catches[k] = byName[name]
 			}
 		}
-		out = append(out, Stop{Angle: geom.Angle(s.Angle), Label: s.Label, Index: i, Catches: catches})
-		if s.BothSides && s.Angle != 0 {
-			out = append(out, Stop{Angle: geom.Angle(-s.Angle), Label: s.Label, Index: i, Mirrored: true, Catches: catches})
+		out = append(out, Stop{Angle: angle, Label: s.Label, Index: i, Catches: catches})
+		if s.BothSides && angle != 0 {
+			out = append(out, Stop{Angle: -angle, Label: s.Label, Index: i, Mirrored: true, Catches: catches})
 		}
 	}
 	return out
