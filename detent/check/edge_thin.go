@@ -13,7 +13,7 @@ var edgeThin = Check{
 	run: func(pl *plate.Plate, report func(Finding)) {
 		rule := pl.Plan.Rules.Edge
 		for i := range pl.Seats {
-			edge := pl.Edge(i)
+			edge := min(pl.ToEdge(i), pl.ToBore(i))
 			if edge >= rule-Slack {
 				continue
 			}
@@ -24,9 +24,13 @@ var edgeThin = Check{
 		}
 	},
 	say: func(pl *plate.Plate, f Finding) (string, words.Args) {
-		if f.Value > 0 {
-			return "left", seatArgs(pl, f)
+		key := "edge"
+		if f.Value == pl.ToBore(f.Seats[0]) {
+			key = "bore"
 		}
-		return "broken", seatArgs(pl, f)
+		if f.Value <= 0 {
+			key += "-broken"
+		}
+		return key, seatArgs(pl, f)
 	},
 }

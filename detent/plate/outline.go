@@ -77,13 +77,18 @@ func (o Outline) Reach(az geom.Angle) float64 {
 	return math.Min(o.Width/2/math.Abs(s), o.Height/2/math.Abs(c)) // one may be infinite, never both
 }
 
-// Edge returns the material (mm) between seat i and the nearer of its part's
-// outer edge and the pivot bore; negative where it breaks out.
-func (pl *Plate) Edge(i int) float64 {
-	s := pl.Seats[i]
-	out := OutlineOf(pl.Plan, pl.SeatsPart).Inside(s.Centre)
-	if bore := BoreOf(pl.Plan, pl.SeatsPart); bore > 0 {
-		out = math.Min(out, s.Radius-bore/2)
+// ToEdge returns the material (mm) between seat i and the outer edge of its
+// part; negative where it breaks out.
+func (pl *Plate) ToEdge(i int) float64 {
+	return OutlineOf(pl.Plan, pl.SeatsPart).Inside(pl.Seats[i].Centre) - pl.Plan.Seat.Mouth()/2
+}
+
+// ToBore returns the material (mm) between seat i and the pivot bore; negative
+// where it breaks out, infinite where there is no bore.
+func (pl *Plate) ToBore(i int) float64 {
+	bore := BoreOf(pl.Plan, pl.SeatsPart)
+	if bore == 0 {
+		return math.Inf(1)
 	}
-	return out - pl.Plan.Seat.Mouth()/2
+	return pl.Seats[i].Radius - bore/2 - pl.Plan.Seat.Mouth()/2
 }
