@@ -27,8 +27,10 @@ func widerRing(pl *plate.Plate, f Finding) *Fix {
 	}
 	apart := (a.Azimuth - b.Azimuth).Wrap()
 	radius := (pl.Plan.Seat.Mouth() + pl.Plan.Rules.Web) / geom.Chord(1, apart)
-	radius = math.Ceil((radius-Slack)/ringStep) * ringStep
-	if !(radius <= largestRing(pl)) || radius <= a.Radius {
+	// A chord is at most twice its radius: a quarter of the slack given here is
+	// well within the slack of the web, and well above the rounding.
+	radius = math.Ceil((radius-Slack/4)/ringStep) * ringStep
+	if radius > largestRing(pl) {
 		return nil
 	}
 	old := a.Radius
