@@ -202,8 +202,10 @@ func TestValidateCounts(t *testing.T) {
 	}{
 		{"no stops", func(p *plan.Plan) { p.Stops = nil }, ""},
 		{"as many stops as there may be", func(p *plan.Plan) { p.Stops = stops(10000, plan.Stop{Angle: 1}) }, ""},
-		{"one more", func(p *plan.Plan) { p.Stops = stops(10001, plan.Stop{Angle: 1}) },
-			"stops is a list of 10001, must be 0 to 10000 stops"},
+		{
+			"one more", func(p *plan.Plan) { p.Stops = stops(10001, plan.Stop{Angle: 1}) },
+			"stops is a list of 10001, must be 0 to 10000 stops",
+		},
 		{"as many on both sides", func(p *plan.Plan) { p.Stops = stops(5000, plan.Stop{Angle: 1, BothSides: true}) }, ""},
 		{"one more on both sides", func(p *plan.Plan) {
 			p.Stops = append(stops(5000, plan.Stop{Angle: 1, BothSides: true}), plan.Stop{})
@@ -222,19 +224,29 @@ func TestValidateCounts(t *testing.T) {
 			p.Catches, p.Stops = all, stops(10000, plan.Stop{Angle: 1, BothSides: true, Catches: names})
 		}, "stops is 1280000 seats, must be at most 10000 seats, counting both sides and every catch"},
 		{"65 catches", func(p *plan.Plan) { p.Catches = over }, "catches is a list of 65, must be 1 to 64 catches"},
-		{"65 names", func(p *plan.Plan) { p.Catches, p.Stops = all, []plan.Stop{{Catches: overNames}} },
-			"stops[0].catches is a list of 65, must be 0 to 64 catches"},
+		{
+			"65 names", func(p *plan.Plan) { p.Catches, p.Stops = all, []plan.Stop{{Catches: overNames}} },
+			"stops[0].catches is a list of 65, must be 0 to 64 catches",
+		},
 		{"no catch", func(p *plan.Plan) { p.Catches = nil }, "catches is a list of 0, must be 1 to 64 catches"},
 		{"10000 features", func(p *plan.Plan) { p.Features = features(10000) }, ""},
-		{"10001 features", func(p *plan.Plan) { p.Features = features(10001) },
-			"features is a list of 10001, must be 0 to 10000 features"},
+		{
+			"10001 features", func(p *plan.Plan) { p.Features = features(10001) },
+			"features is a list of 10001, must be 0 to 10000 features",
+		},
 		{"10000 readings", func(p *plan.Plan) { p.Readings = make([]plan.Reading, 10000) }, ""},
-		{"10001 readings", func(p *plan.Plan) { p.Readings = make([]plan.Reading, 10001) },
-			"readings is a list of 10001, must be 0 to 10000 readings"},
-		{"10001 as drilled", func(p *plan.Plan) { p.AsDrilled = make([]plan.AsDrilled, 10001) },
-			"as_drilled is a list of 10001, must be 0 to 10000 seats"},
-		{"10001 marks", func(p *plan.Plan) { p.Tool = &plan.Tool{Marks: make([]plan.Mark, 10001)} },
-			"tool.marks is a list of 10001, must be 0 to 10000 marks"},
+		{
+			"10001 readings", func(p *plan.Plan) { p.Readings = make([]plan.Reading, 10001) },
+			"readings is a list of 10001, must be 0 to 10000 readings",
+		},
+		{
+			"10001 as drilled", func(p *plan.Plan) { p.AsDrilled = make([]plan.AsDrilled, 10001) },
+			"as_drilled is a list of 10001, must be 0 to 10000 seats",
+		},
+		{
+			"10001 marks", func(p *plan.Plan) { p.Tool = &plan.Tool{Marks: make([]plan.Mark, 10001)} },
+			"tool.marks is a list of 10001, must be 0 to 10000 marks",
+		},
 		{"readings of a stop and catch that are gone", func(p *plan.Plan) {
 			p.Readings = []plan.Reading{{Angle: 12}}
 			p.AsDrilled = []plan.AsDrilled{{Angle: 12, Catch: "gone"}}
