@@ -51,7 +51,7 @@ func TestTinyDiscsKeepTheirWeight(t *testing.T) {
 			c.Disc(Px{5 + float64(i%steps)/steps, 5 + float64(i/steps)/steps}, r, black)
 			sum += measure(c).area
 		}
-		assert.InEpsilon(t, math.Pi*r*r, sum/(steps*steps), 0.05, "radius %v: the faintest share is 8 in 256, rounded by up to a half", r)
+		assert.InEpsilon(t, math.Pi*r*r, sum/(steps*steps), 0.05, "radius %v: the smallest covers at most 8 in 256 of a pixel, rounded by up to a half", r)
 	}
 }
 
