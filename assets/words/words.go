@@ -25,7 +25,8 @@ type MM float64
 // Deg is an angle in degrees that a [Catalogue] writes in its own style.
 type Deg float64
 
-// Args are the named values of a text: strings, ints, [MM], [Deg].
+// Args are the named values of a text: strings, ints, [MM], [Deg] and lists of
+// [Deg].
 type Args map[string]any
 
 // Catalogue is one language with a way to write numbers.
@@ -118,6 +119,12 @@ func (c *Catalogue) value(v any) string {
 		return c.Length(float64(v))
 	case Deg:
 		return c.Angle(float64(v))
+	case []Deg:
+		all := make([]string, len(v))
+		for i, d := range v {
+			all[i] = c.value(d)
+		}
+		return strings.Join(all, ", ")
 	case string:
 		return v
 	case int:

@@ -16,38 +16,42 @@ var stopOutsideTravel = Check{
 	Severity: Error,
 	run: func(pl *plate.Plate, report func(Finding)) {
 		t := pl.Plan.Travel
-		told := make([]bool, len(pl.Seats))
+		var found stopFindings
 		for _, s := range pl.Stops {
 			a := s.Angle.Degrees()
 			limit := min(max(a, t.From), t.To)
 			if a >= limit-Slack && a <= limit+Slack {
 				continue
 			}
-			if !slices.ContainsFunc(s.Seats, func(i int) bool { return !told[i] }) {
-				continue // a stop listed twice, or a full turn apart: told once
-			}
-			for _, i := range s.Seats {
-				told[i] = true
-			}
-			report(Finding{
+			found.add(Finding{
 				Angles: []geom.Angle{s.Angle}, Seats: s.Seats,
 				Value: a, Limit: limit, Unit: deg,
 			})
 		}
+		found.report(report)
 	},
 	say: func(pl *plate.Plate, f Finding) (string, words.Args) {
 		t := pl.Plan.Travel
-		return "text", words.Args{
-			"Angle": words.Deg(f.Value), "From": words.Deg(t.From), "To": words.Deg(t.To),
+		args := words.Args{"From": words.Deg(t.From), "To": words.Deg(t.To)}
+		if len(f.Angles) == 1 {
+			args["Angle"] = words.Deg(f.Angles[0])
+			return "one", args
 		}
+		angles := make([]words.Deg, len(f.Angles))
+		for i, a := range f.Angles {
+			angles[i] = words.Deg(a)
+		}
+		args["Angles"] = angles
+		return "several", args
 	},
 	fix: widerTravel,
 }
 
-// widerTravel lets the table turn as far as the stop.
+// widerTravel lets the table turn as far as the stops.
 func widerTravel(pl *plate.Plate, f Finding) *Fix {
 	t := pl.Plan.Travel
-	t.From, t.To = min(t.From, f.Value), max(t.To, f.Value)
+	t.From = min(t.From, slices.Min(f.Angles).Degrees())
+	t.To = max(t.To, slices.Max(f.Angles).Degrees())
 	return &Fix{
 		Key: "fix.travel", Args: words.Args{"From": words.Deg(t.From), "To": words.Deg(t.To)},
 		Apply: func(p plan.Plan) plan.Plan {

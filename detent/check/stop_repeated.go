@@ -17,56 +17,78 @@ var stopRepeated = Check{
 	ID:       "stop-repeated",
 	Severity: Error,
 	run: func(pl *plate.Plate, report func(Finding)) {
-		order := make([]int, len(pl.Stops))
-		for i := range order {
-			order[i] = i
-		}
-		slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(pl.Stops[a].Angle, pl.Stops[b].Angle) })
-		for len(order) > 0 {
-			n := 1
-			for n < len(order) && pl.Stops[order[n]].Angle-pl.Stops[order[0]].Angle <= Slack {
-				n++
+		var found stopFindings
+		for _, same := range sameAngle(pl.Stops) {
+			f := Finding{Seats: pl.Stops[same[0]].Seats, Limit: 1}
+			entries := map[int]bool{}
+			for _, k := range same {
+				entries[pl.Stops[k].Index] = true
+				f.Angles = union(f.Angles, []geom.Angle{pl.Stops[k].Angle})
 			}
-			same := order[:n]
-			order = order[n:]
-			if n == 1 {
-				continue
+			// A stop barely off 0 does not repeat its own other side.
+			if f.Value = float64(len(entries)); f.Value > f.Limit {
+				found.add(f)
 			}
-			first := pl.Stops[same[0]]
-			report(Finding{
-				Angles: []geom.Angle{first.Angle}, Seats: first.Seats, Value: float64(n), Limit: 1,
-			})
 		}
+		found.report(report)
 	},
 	say: func(_ *plate.Plate, f Finding) (string, words.Args) {
 		return "text", words.Args{"Angle": words.Deg(f.Angles[0]), "Times": int(f.Value)}
 	},
-	fix: func(pl *plate.Plate, f Finding) *Fix { return dropStop(spare(pl, f.Angles[0])) },
+	fix: listOnce,
 }
 
-// spare returns which of the plan's stops at one angle can best go: the last
-// that is not on both sides, else the last.
-func spare(pl *plate.Plate, angle geom.Angle) int {
-	last := -1
-	for _, s := range pl.Stops {
-		if (s.Angle - angle).Abs() > Slack {
-			continue
+// sameAngle returns the groups of two or more stops at one angle, as indices,
+// by angle.
+func sameAngle(stops []plate.Stop) [][]int {
+	order := make([]int, len(stops))
+	for i := range order {
+		order[i] = i
+	}
+	slices.SortFunc(order, func(a, b int) int { return cmp.Or(cmp.Compare(stops[a].Angle, stops[b].Angle), a-b) })
+	var groups [][]int
+	for from, to := 0, 0; from < len(order); from = to {
+		to = from + 1
+		for to < len(order) && stops[order[to]].Angle-stops[order[to-1]].Angle <= Slack {
+			to++
 		}
-		if last < 0 || pl.Plan.Stops[last].BothSides || !pl.Plan.Stops[s.Index].BothSides {
-			last = s.Index
+		if to-from > 1 {
+			groups = append(groups, order[from:to])
 		}
 	}
-	return last
+	return groups
 }
 
-// dropStop takes one stop off the list.
-func dropStop(index int) *Fix {
-	return &Fix{
-		Key: "fix.drop-stop",
-		Apply: func(p plan.Plan) plan.Plan {
-			if index < len(p.Stops) {
-				p.Stops = slices.Delete(slices.Clone(p.Stops), index, index+1)
+// listOnce keeps one entry for every angle of a finding and takes the others
+// off the list. Entries on both sides are kept first: they say more.
+func listOnce(pl *plate.Plate, f Finding) *Fix {
+	var kept []plate.Stop
+	extra := map[int]bool{} // into the plan's stops
+	for _, bothSides := range [2]bool{true, false} {
+		for _, s := range pl.Stops {
+			if pl.Plan.Stops[s.Index].BothSides != bothSides || !slices.Contains(f.Angles, s.Angle) {
+				continue
 			}
+			if slices.ContainsFunc(kept, func(k plate.Stop) bool { return (k.Angle - s.Angle).Abs() <= Slack }) {
+				extra[s.Index] = true
+			} else {
+				kept = append(kept, s)
+			}
+		}
+	}
+	for _, k := range kept {
+		delete(extra, k.Index)
+	}
+	return &Fix{
+		Key: "fix.list-once",
+		Apply: func(p plan.Plan) plan.Plan {
+			var stops []plan.Stop
+			for i, s := range p.Stops {
+				if !extra[i] {
+					stops = append(stops, s)
+				}
+			}
+			p.Stops = stops
 			return p
 		},
 	}
