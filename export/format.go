@@ -1,0 +1,67 @@
+package export
+
+import (
+	"io"
+	"os"
+	"time"
+
+	"stopwright/detent"
+	"stopwright/export/chart"
+	"stopwright/export/drawing"
+	"stopwright/export/dxf"
+	"stopwright/export/pdf"
+)
+
+// Format is one kind of file that a report is made into.
+type Format struct {
+	Name string // as its files end and as a shell names it
+	Path func(*Request) *string
+
+	// outputs lists the files to make when path is asked for.
+	outputs func(r detent.Report, q Request, path string) []output
+}
+
+// Formats lists every kind of file, in the order they are written.
+//
+// A drawing comes in several files: the one asked for holds all parts side by
+// side, and beside it lies one for each part, with -base, -turntable or -collar
+// before its ending and the pivot at the origin. Where the file asked for is a
+// device or a pipe it is the only one. A chart is one file.
+var Formats = []Format{
+	{"dxf", func(q *Request) *string { return &q.DXF }, drawings(dxf.Write)},
+	{"pdf", func(q *Request) *string { return &q.PDF }, charts(writePDF)},
+	{"csv", func(q *Request) *string { return &q.CSV }, charts(writeCSV)},
+}
+
+// drawings gives the files of a format that holds one drawing.
+func drawings(write func(io.Writer, drawing.Drawing) error) func(detent.Report, Request, string) []output {
+	return func(r detent.Report, q Request, path string) []output {
+		all := []output{{path, func(w io.Writer) error { return write(w, drawing.AllParts(r.Plate, q.info())) }}}
+		if info, err := os.Stat(path); err == nil && !info.Mode().IsRegular() {
+			return all // a device, a pipe, or a mistake
+		}
+		for _, part := range drawing.Parts(r.Plate.Plan) {
+			all = append(all, output{beside(path, string(part)), func(w io.Writer) error {
+				return write(w, drawing.PartSheet(r.Plate, part, q.info()))
+			}})
+		}
+		return all
+	}
+}
+
+// charts gives the file of a format that holds the chart.
+func charts(write func(io.Writer, chart.Chart, Request) error) func(detent.Report, Request, string) []output {
+	return func(r detent.Report, q Request, path string) []output {
+		return []output{{path, func(w io.Writer) error { return write(w, chart.New(r, q.info()), q) }}}
+	}
+}
+
+func writeCSV(w io.Writer, c chart.Chart, _ Request) error { return chart.WriteCSV(w, c) }
+
+func writePDF(w io.Writer, c chart.Chart, q Request) error {
+	meta := pdf.Meta{Title: c.Title}
+	if date, err := time.Parse(time.DateOnly, q.Date); err == nil {
+		meta.Date = date
+	}
+	return pdf.Write(w, chart.Pages(c, q.paper()), meta)
+}

@@ -1,0 +1,52 @@
+package export
+
+import (
+	"path/filepath"
+
+	"stopwright/assets/words"
+	"stopwright/export/chart"
+	"stopwright/export/drawing"
+)
+
+// Request says what to make of a report and where to put it. An empty path is
+// not asked for. The formats are described at [Formats].
+type Request struct {
+	DXF string
+	PDF string
+	CSV string
+
+	// Plan is the plan's own file, which is never written over; empty: none.
+	Plan string
+	// Date is printed as it is; empty: sheets have a blank to fill in.
+	Date  string
+	Paper chart.Paper      // the zero Paper: A4
+	Words *words.Catalogue // nil: English
+}
+
+// info returns what every sheet says.
+func (q Request) info() drawing.Info {
+	info := drawing.Info{Words: q.Words, Date: q.Date}
+	if info.Words == nil {
+		info.Words = words.English()
+	}
+	return info
+}
+
+// paper returns the size of the chart's sheets.
+func (q Request) paper() chart.Paper {
+	if q.Paper == (chart.Paper{}) {
+		return chart.A4
+	}
+	return q.Paper
+}
+
+// beside returns the path of one part's own file beside one that holds all:
+// plate.dxf and base give plate-base.dxf.
+func beside(path, part string) string {
+	folder, name := filepath.Split(path)
+	ending := filepath.Ext(name)
+	if ending == name { // .dxf: a hidden file, no ending
+		ending = ""
+	}
+	return folder + name[:len(name)-len(ending)] + "-" + part + ending
+}
