@@ -7,7 +7,8 @@ type Layer string
 // The layers. Those that are cut or drilled come first.
 const (
 	Outline     Layer = "OUTLINE"      // edge of the part
-	Pivot       Layer = "PIVOT"        // bore on the pivot; a collar's bore
+	Pivot       Layer = "PIVOT"        // bore on the pivot
+	Bore        Layer = "BORE"         // inner edge of the collar
 	Seats       Layer = "SEATS"        // drill each to the seat's depth
 	SeatRelief  Layer = "SEAT_RELIEF"  // smaller hole on through a seat's floor
 	SeatChamfer Layer = "SEAT_CHAMFER" // outer rim of a seat's chamfer
@@ -50,6 +51,7 @@ var (
 var Pens = []Pen{
 	{Outline, ThickLine, nil, 7, true},
 	{Pivot, ThickLine, nil, 7, true},
+	{Bore, ThickLine, nil, 7, true},
 	{Seats, ThickLine, nil, 5, true},
 	{SeatRelief, ThinLine, nil, 4, true},
 	{SeatChamfer, ThinLine, nil, 4, true},

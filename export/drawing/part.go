@@ -61,7 +61,11 @@ func outline(d *Drawing, pl *plate.Plate, part plan.Part) {
 		d.Rect(Outline, hi.Scale(-1), hi)
 	}
 	if bore := plate.BoreOf(pl.Plan, part); bore > 0 {
-		d.Add(Pivot, Circle{Radius: bore / 2})
+		layer := Pivot
+		if part == plan.PartCollar {
+			layer = Bore
+		}
+		d.Add(layer, Circle{Radius: bore / 2})
 	}
 	if part != plan.PartCollar {
 		cross(d, geom.Point{}, plate.BoreOf(pl.Plan, part)/2)

@@ -52,7 +52,7 @@ const dashScale = 2.5
 const letterHeight = 16
 
 // edgeHatch marks the edge of a part.
-var edgeHatch = Hatch{Depth: 7, Spacing: 5, Width: 0.9}
+var edgeHatch = Hatch{Depth: 5.5, Spacing: 4.5, Width: 0.9}
 
 // Style returns how a drawing is drawn in the palette: every layer of
 // [drawing.Pens] in the weight and dash it has on paper, what a tool cuts in
@@ -83,6 +83,11 @@ func (p Palette) stroke(pen drawing.Pen) Stroke {
 		s.Fill = color.RGBA{}
 		s.Hatch = edgeHatch
 		s.Hatch.Colour = p.Faint
+	case drawing.Bore:
+		s.Fill = color.RGBA{}
+		s.Hatch = edgeHatch
+		s.Hatch.Colour = p.Faint
+		s.Hatch.Depth = -edgeHatch.Depth // the part lies outside
 	}
 	return s
 }

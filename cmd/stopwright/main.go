@@ -1,0 +1,104 @@
+// Command stopwright opens the window.
+//
+//	stopwright [PLAN]        open a plan, or the one to begin with
+//	stopwright -demo NAME    open a demonstration plan
+//	stopwright -shots DIR    write pictures of every page (built with tag ci)
+//
+// It exits with 0, with 2 when it cannot use what it was given, and with 3 when
+// there is no display.
+package main
+
+import (
+	"flag"
+	"fmt"
+	"io"
+	"os"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/app"
+
+	"stopwright/assets/icons"
+	_ "stopwright/cmd/stopwright/internal/plainlocale" // before the toolkit starts
+	"stopwright/detent/plan"
+	"stopwright/export"
+	"stopwright/ui"
+)
+
+// The exit codes.
+const (
+	ok        = 0
+	unusable  = 2
+	noDisplay = 3
+)
+
+// appID names the program to the desktop.
+const appID = "app.stopwright.desktop"
+
+func main() { os.Exit(run(os.Args[1:], os.Stderr)) }
+
+// run does everything but end the process.
+func run(args []string, stderr io.Writer) int {
+	flags := flag.NewFlagSet("stopwright", flag.ContinueOnError)
+	flags.SetOutput(stderr)
+	demo := flags.String("demo", "sanding-table", "open a demonstration plan by `NAME`")
+	shots := flags.String("shots", "", "write pictures of every page into `DIR`")
+	if err := flags.Parse(args); err != nil {
+		return unusable
+	}
+	p, path, err := load(*demo, flags.Arg(0))
+	if err != nil {
+		fmt.Fprintln(stderr, "stopwright:", err)
+		return unusable
+	}
+	if err := ready(*shots != ""); err != nil {
+		fmt.Fprintln(stderr, "stopwright:", err)
+		return noDisplay
+	}
+	quietToolkit()
+	a := app.NewWithID(appID)
+	a.SetIcon(fyne.NewStaticResource("stopwright.svg", icons.SVG))
+	if *shots != "" {
+		return takeShots(a, *shots, stderr)
+	}
+	return open(a, p, path, stderr)
+}
+
+// load reads the plan to open, and returns its path if it is a file.
+func load(demo, file string) (plan.Plan, string, error) {
+	if file == "" {
+		p, err := ui.Example(demo)
+		return p, "", err
+	}
+	p, err := export.ReadPlan(file)
+	return p, file, err
+}
+
+// open shows the window until it is closed. The toolkit panics where the
+// display cannot be used after all; that is told like a missing one.
+func open(a fyne.App, p plan.Plan, path string, stderr io.Writer) (code int) {
+	defer func() {
+		if fault := recover(); fault != nil {
+			fmt.Fprintln(stderr, "stopwright: the display cannot be used:", fault)
+			code = noDisplay
+		}
+	}()
+	w := ui.NewWindow(a, p)
+	if path != "" {
+		w.Opened(path)
+	}
+	w.Show()
+	a.Run()
+	return ok
+}
+
+func takeShots(a fyne.App, folder string, stderr io.Writer) int {
+	written, err := ui.Shots(a, folder)
+	for _, path := range written {
+		fmt.Fprintln(stderr, path)
+	}
+	if err != nil {
+		fmt.Fprintln(stderr, "stopwright:", err)
+		return noDisplay
+	}
+	return ok
+}

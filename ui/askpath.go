@@ -1,0 +1,49 @@
+package ui
+
+import (
+	"path/filepath"
+	"strings"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/dialog"
+	"fyne.io/fyne/v2/storage"
+	"fyne.io/fyne/v2/widget"
+)
+
+// askPath asks for the path of a file to write. The toolkit's own question
+// would empty the file before it is written, so that a failure lost it.
+func (w *Window) askPath(title, path string, then func(path string)) {
+	entry := widget.NewEntry()
+	entry.SetText(path)
+	var shut func()
+	done := func() {
+		if p := strings.TrimSpace(entry.Text); p != "" {
+			shut()
+			then(filepath.Clean(p))
+		}
+	}
+	entry.OnSubmitted = func(string) { done() }
+	shut = w.sheet(title, container.NewBorder(nil, nil, nil, w.folderButton(entry), entry),
+		answer{text: w.words.Text("ask.cancel")},
+		answer{text: w.words.Text("ask.save"), then: done, main: true},
+	)
+	w.focus(entry)
+	entry.TypedKey(&fyne.KeyEvent{Name: fyne.KeyEnd})
+}
+
+// folderButton makes a button that puts the path in an entry into a folder
+// looked up with the mouse.
+func (w *Window) folderButton(entry *widget.Entry) *widget.Button {
+	return widget.NewButton(w.words.Text("ask.folder"), func() {
+		d := dialog.NewFolderOpen(func(u fyne.ListableURI, err error) {
+			if err == nil && u != nil {
+				entry.SetText(filepath.Join(u.Path(), filepath.Base(entry.Text)))
+			}
+		}, w.win)
+		if here, err := storage.ListerForURI(storage.NewFileURI(filepath.Dir(entry.Text))); err == nil {
+			d.SetLocation(here)
+		}
+		d.Show()
+	})
+}

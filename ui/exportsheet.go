@@ -1,0 +1,106 @@
+package ui
+
+import (
+	"path/filepath"
+	"slices"
+	"strings"
+	"time"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/widget"
+
+	"stopwright/assets/words"
+	"stopwright/detent/check"
+	"stopwright/export"
+	"stopwright/export/chart"
+)
+
+// askExport asks what to export and where to, and does it.
+func (w *Window) askExport() {
+	t := w.words.Text
+	entry := widget.NewEntry()
+	entry.SetText(filepath.Join(w.folder(), w.fileName()))
+	wanted := make([]*widget.Check, len(export.Formats))
+	boxes := container.NewVBox()
+	for i, f := range export.Formats {
+		wanted[i] = widget.NewCheck(t("export."+f.Name), nil)
+		wanted[i].Checked = true
+		boxes.Add(wanted[i])
+	}
+	paper := widget.NewSelect(nil, nil)
+	for _, p := range chart.Papers {
+		paper.Options = append(paper.Options, p.Name)
+	}
+	paper.SetSelectedIndex(0)
+
+	var shut func()
+	do := func() {
+		base := strings.TrimSpace(entry.Text)
+		if base == "" || !anyChecked(wanted) {
+			return
+		}
+		shut()
+		q := export.Request{
+			Plan: w.store.Path(), Words: w.words, Paper: chart.Papers[paper.SelectedIndex()],
+			Date: time.Now().Format(time.DateOnly),
+		}
+		for i, f := range export.Formats {
+			if wanted[i].Checked {
+				*f.Path(&q) = base + "." + f.Name
+			}
+		}
+		w.export(q)
+	}
+	entry.OnSubmitted = func(string) { do() }
+	content := container.NewVBox(
+		widget.NewLabel(t("export.where")),
+		container.NewBorder(nil, nil, nil, w.folderButton(entry), entry),
+		boxes,
+		container.NewHBox(widget.NewLabel(t("export.paper")), paper),
+		w.exportWarning(),
+	)
+	shut = w.sheet(t("export.title"), content,
+		answer{text: t("ask.cancel")},
+		answer{text: t("export.do"), then: do, main: true},
+	)
+	w.focus(entry)
+	entry.TypedKey(&fyne.KeyEvent{Name: fyne.KeyEnd})
+}
+
+func anyChecked(boxes []*widget.Check) bool {
+	return slices.ContainsFunc(boxes, func(c *widget.Check) bool { return c.Checked })
+}
+
+// exportWarning says that the plan still has errors, where it has: the files
+// are written all the same.
+func (w *Window) exportWarning() fyne.CanvasObject {
+	n := 0
+	for _, f := range w.store.Report().Findings {
+		if f.Severity == check.Error {
+			n++
+		}
+	}
+	p := newProblem()
+	if n > 0 {
+		p.label.SetText(w.words.Text("export.errors", words.Args{"N": n}))
+		p.object.Show()
+	}
+	return p.object
+}
+
+// export writes the files that are asked for, first asking before any is
+// replaced.
+func (w *Window) export(q export.Request) {
+	r := w.store.Report()
+	w.unlessThere(export.Paths(r, q), func() {
+		written, err := export.Export(r, q)
+		if err != nil {
+			w.tellError(err)
+			return
+		}
+		w.ask(w.words.Text("export.title"), w.words.Text("export.done", words.Args{
+			"Files": strings.Join(written, "\n"),
+		}), answer{text: w.words.Text("ask.ok"), main: true})
+	})
+}

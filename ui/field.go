@@ -1,0 +1,196 @@
+package ui
+
+import (
+	"errors"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/layout"
+	"fyne.io/fyne/v2/theme"
+	"fyne.io/fyne/v2/widget"
+
+	"stopwright/assets/words"
+	"stopwright/detent/geom"
+	"stopwright/detent/measure"
+	"stopwright/detent/plan"
+)
+
+// decimals is how many decimals of a millimetre or a degree a field shows; what
+// a file holds beyond them is kept.
+const decimals = 4
+
+// fieldRow is one value of the plan in a form: its name, the field, its unit,
+// and below it what is wrong with what is typed.
+type fieldRow struct {
+	object  fyne.CanvasObject
+	refresh func() // shows the plan's value
+}
+
+// newFieldRow makes the row of a field of the plan.
+func (w *Window) newFieldRow(f plan.Field) fieldRow {
+	name := w.fieldName(f)
+	label := widget.NewLabel(name)
+	label.Truncation = fyne.TextTruncateEllipsis
+	switch f.Kind {
+	case plan.ChoiceField:
+		return w.choiceRow(f, label)
+	case plan.FlagField:
+		return w.flagRow(f, name)
+	}
+	problem := newProblem()
+	e := newValueEntry(
+		func() string { return fieldText(w.fieldAt(f)) },
+		func(text string) (func() error, error) { return w.readField(f, text) },
+		problem.tell,
+	)
+	row := container.New(rowLayout{}, label, e, widget.NewLabel(unitSign(f.Unit)))
+	if f.Kind == plan.TextField {
+		row = container.NewBorder(nil, nil, widget.NewLabel(name), nil, e)
+	}
+	return fieldRow{container.NewVBox(row, problem.object), e.refresh}
+}
+
+// choiceRow makes the row of a field that is one of a few words.
+func (w *Window) choiceRow(f plan.Field, label *widget.Label) fieldRow {
+	shown := make([]string, len(f.Choices))
+	for i, c := range f.Choices {
+		shown[i] = w.words.Text("choice." + c)
+	}
+	s := widget.NewSelect(shown, nil)
+	refresh := func() {
+		now := w.fieldAt(f).Text
+		for i, c := range f.Choices {
+			if c == now && s.SelectedIndex() != i {
+				s.Selected = shown[i]
+				s.Refresh()
+			}
+		}
+	}
+	refresh()
+	s.OnChanged = func(string) {
+		f.Text = f.Choices[s.SelectedIndex()]
+		w.report(w.setField(f))
+	}
+	return fieldRow{container.New(rowLayout{}, label, s, layout.NewSpacer()), refresh}
+}
+
+// flagRow makes the row of a yes or no.
+func (w *Window) flagRow(f plan.Field, name string) fieldRow {
+	c := widget.NewCheck(name, nil)
+	refresh := func() {
+		if now := w.fieldAt(f).Flag; c.Checked != now {
+			c.Checked = now
+			c.Refresh()
+		}
+	}
+	refresh()
+	c.OnChanged = func(on bool) {
+		f.Flag = on
+		w.report(w.setField(f))
+	}
+	return fieldRow{c, refresh}
+}
+
+// fieldName returns what the window calls a field.
+func (w *Window) fieldName(f plan.Field) string { return w.words.Text("field." + f.Generic) }
+
+// fieldAt returns a field as the plan now has it; unchanged if it is gone.
+func (w *Window) fieldAt(f plan.Field) plan.Field {
+	if now, ok := w.fields[f.Path]; ok {
+		return now
+	}
+	return f
+}
+
+// setField writes a field's value into the plan, as one edit named after it.
+func (w *Window) setField(f plan.Field) error {
+	name := w.words.Text("edit.field", words.Args{"Field": w.fieldName(f)})
+	return w.store.Edit(name, func(p *plan.Plan) { plan.SetField(p, f) })
+}
+
+// readField makes sense of what is typed into a field.
+func (w *Window) readField(f plan.Field, text string) (func() error, error) {
+	var err error
+	switch {
+	case f.Kind == plan.TextField:
+		f.Text = text
+	case f.Unit == "mm":
+		f.Number, err = measure.ParseLength(text, measure.Millimetre)
+	case f.Unit == "degrees":
+		var a geom.Angle
+		a, err = measure.ParseAngle(text)
+		f.Number = a.Degrees()
+	default:
+		f.Number, err = measure.ParseNumber(text)
+	}
+	if err != nil {
+		return nil, err
+	}
+	p := w.store.Plan().Clone()
+	plan.SetField(&p, f)
+	if err := plan.Validate(p); err != nil {
+		return nil, w.fieldProblem(f, err)
+	}
+	return func() error { return w.setField(f) }, nil
+}
+
+// fieldProblem puts what is wrong with a field's value into words.
+func (w *Window) fieldProblem(f plan.Field, err error) error {
+	var ps plan.Problems
+	if !errors.As(err, &ps) || len(ps) == 0 {
+		return err
+	}
+	for _, p := range ps {
+		if p.Path == f.Path {
+			return errors.New(w.words.Text("field.must", words.Args{"Value": p.Value, "Want": p.Want}))
+		}
+	}
+	return errors.New(ps[0].String())
+}
+
+// fieldText returns a field's value as it is shown.
+func fieldText(f plan.Field) string {
+	if f.Kind == plan.TextField || f.Kind == plan.ChoiceField {
+		return f.Text
+	}
+	return measure.Trim(f.Number, decimals)
+}
+
+// unitSign returns how a unit is written behind a field.
+func unitSign(unit string) string {
+	switch unit {
+	case "degrees":
+		return "°"
+	case "per cent":
+		return "%"
+	case "screws":
+		return ""
+	}
+	return unit
+}
+
+// problem is the line below a field that says what is wrong with it.
+type problem struct {
+	label  *widget.Label
+	object *fyne.Container
+}
+
+func newProblem() *problem {
+	p := &problem{label: widget.NewLabel("")}
+	p.label.Wrapping = fyne.TextWrapWord
+	p.label.Importance = widget.DangerImportance
+	sign := widget.NewIcon(theme.NewErrorThemedResource(theme.ErrorIcon()))
+	p.object = container.NewBorder(nil, nil, sign, nil, p.label)
+	p.object.Hide()
+	return p
+}
+
+// tell shows an error, or hides the line.
+func (p *problem) tell(err error) {
+	if err == nil {
+		p.object.Hide()
+		return
+	}
+	p.label.SetText(err.Error())
+	p.object.Show()
+}

@@ -1,0 +1,123 @@
+package ui
+
+import (
+	"cmp"
+	"slices"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/theme"
+	"fyne.io/fyne/v2/widget"
+
+	"stopwright/assets/words"
+	"stopwright/detent/check"
+)
+
+// findingList shows what the checks found, the gravest first; choosing one
+// shows it on the plate.
+type findingList struct {
+	w      *Window
+	title  *widget.Label
+	clean  *widget.Label
+	list   *widget.List
+	order  []int // the report's findings as they are shown
+	object fyne.CanvasObject
+}
+
+func newFindingList(w *Window) *findingList {
+	l := &findingList{w: w, title: heading(""), clean: widget.NewLabel(w.words.Text("checks.clean"))}
+	l.clean.Wrapping = fyne.TextWrapWord
+	l.list = widget.NewList(
+		func() int { return len(l.order) },
+		func() fyne.CanvasObject { return newFindingRow(l) },
+		func(i widget.ListItemID, o fyne.CanvasObject) { o.(*findingRow).show(l.order[i]) },
+	)
+	l.list.OnSelected = func(i widget.ListItemID) { w.store.SelectFinding(l.order[i]) }
+	l.object = container.NewBorder(l.title, nil, nil, nil, container.NewStack(l.list, container.NewVBox(l.clean)))
+	l.refresh()
+	return l
+}
+
+// refresh shows the findings of the report.
+func (l *findingList) refresh() {
+	findings := l.w.store.Report().Findings
+	l.order = make([]int, len(findings))
+	for i := range l.order {
+		l.order[i] = i
+	}
+	rank := map[check.Severity]int{check.Error: 0, check.Warning: 1, check.Note: 2}
+	slices.SortStableFunc(l.order, func(a, b int) int {
+		return cmp.Compare(rank[findings[a].Severity], rank[findings[b].Severity])
+	})
+	l.title.SetText(l.w.words.Text("checks.title", words.Args{"N": len(findings)}))
+	if len(findings) == 0 {
+		l.clean.Show()
+		l.list.Hide()
+	} else {
+		l.clean.Hide()
+		l.list.Show()
+	}
+	l.list.Refresh()
+	l.showSelection()
+}
+
+// showSelection marks the selected finding.
+func (l *findingList) showSelection() {
+	if i := slices.Index(l.order, l.w.store.Selection().Finding); i >= 0 {
+		l.list.Select(i)
+	} else {
+		l.list.UnselectAll()
+	}
+}
+
+// findingRow is one finding: its severity as a sign and a word, what it says,
+// and what would mend it.
+type findingRow struct {
+	widget.BaseWidget
+	l    *findingList
+	sign *widget.Icon
+	word *widget.Label
+	text *widget.Label
+	fix  *widget.Button
+	box  *fyne.Container
+}
+
+func newFindingRow(l *findingList) *findingRow {
+	r := &findingRow{
+		l: l, sign: widget.NewIcon(nil), word: widget.NewLabel(""), text: widget.NewLabel(""),
+		fix: widget.NewButton("", nil),
+	}
+	r.text.Truncation = fyne.TextTruncateEllipsis
+	r.box = container.NewBorder(nil, nil, container.NewHBox(r.sign, r.word), r.fix, r.text)
+	r.ExtendBaseWidget(r)
+	return r
+}
+
+// CreateRenderer draws the row.
+func (r *findingRow) CreateRenderer() fyne.WidgetRenderer { return widget.NewSimpleRenderer(r.box) }
+
+// show makes the row that of one of the report's findings.
+func (r *findingRow) show(i int) {
+	w := r.l.w
+	report := w.store.Report()
+	f := report.Findings[i]
+	r.word.SetText(w.words.Text("severity." + string(f.Severity)))
+	r.text.SetText(check.Sentence(report.Plate, f, w.words))
+	switch f.Severity {
+	case check.Error:
+		r.sign.SetResource(theme.NewErrorThemedResource(theme.ErrorIcon()))
+	case check.Warning:
+		r.sign.SetResource(theme.NewWarningThemedResource(theme.WarningIcon()))
+	default:
+		r.sign.SetResource(theme.InfoIcon())
+	}
+	fix := check.FixOf(report.Plate, f)
+	if fix == nil {
+		r.fix.Hide()
+		return
+	}
+	text := w.words.Text(fix.Key, fix.Args)
+	r.fix.SetText(text)
+	r.fix.OnTapped = func() { w.report(w.store.Replace(text, fix.Apply(w.store.Plan()))) }
+	r.fix.Show()
+}

@@ -1,0 +1,168 @@
+package ui
+
+import (
+	"bytes"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
+	"fyne.io/fyne/v2/widget"
+
+	"stopwright/assets/plans"
+	"stopwright/assets/words"
+	"stopwright/detent/plan"
+)
+
+// mainMenu makes the menus. Every action of the window is here, with its keys:
+// a focused field keeps keys of its own from all but the main menu.
+func (w *Window) mainMenu() *fyne.MainMenu {
+	return fyne.NewMainMenu(w.fileMenu(), w.editMenu(), w.viewMenu(), w.helpMenu())
+}
+
+// command makes a menu item. Keys of 0 length: none.
+func (w *Window) command(text string, key fyne.KeyName, mods fyne.KeyModifier, do func()) *fyne.MenuItem {
+	m := fyne.NewMenuItem(text, do)
+	if key != "" {
+		m.Shortcut = &desktop.CustomShortcut{KeyName: key, Modifier: mods}
+	}
+	return m
+}
+
+const (
+	ctrl  = fyne.KeyModifierShortcutDefault
+	shift = fyne.KeyModifierShift
+)
+
+func (w *Window) fileMenu() *fyne.Menu {
+	t := w.words.Text
+	examples := fyne.NewMenuItem(t("menu.examples"), nil)
+	examples.ChildMenu = fyne.NewMenu("")
+	for _, d := range plans.List() {
+		examples.ChildMenu.Items = append(examples.ChildMenu.Items,
+			fyne.NewMenuItem(t(d.Title), func() { w.openExample(d.Name) }))
+	}
+	quit := w.command(t("menu.quit"), fyne.KeyQ, ctrl, w.Quit)
+	quit.IsQuit = true // else the toolkit adds one that does not ask
+	return fyne.NewMenu(t("menu.file"),
+		w.command(t("menu.new"), fyne.KeyN, ctrl, w.New),
+		w.command(t("menu.open"), fyne.KeyO, ctrl, w.open),
+		examples,
+		fyne.NewMenuItemSeparator(),
+		w.command(t("menu.save"), fyne.KeyS, ctrl, func() { w.save(nil) }),
+		w.command(t("menu.saveas"), fyne.KeyS, ctrl|shift, func() { w.saveAs(nil) }),
+		w.command(t("menu.export"), fyne.KeyE, ctrl, w.askExport),
+		fyne.NewMenuItemSeparator(),
+		quit,
+	)
+}
+
+func (w *Window) editMenu() *fyne.Menu {
+	t := w.words.Text
+	undo := w.command(t("menu.undo", words.Args{"Edit": ""}), fyne.KeyZ, ctrl, w.undo)
+	if name, ok := w.store.CanUndo(); ok {
+		undo.Label = t("menu.undo", words.Args{"Edit": name})
+	}
+	redo := w.command(t("menu.redo", words.Args{"Edit": ""}), fyne.KeyY, ctrl, w.redo)
+	if name, ok := w.store.CanRedo(); ok {
+		redo.Label = t("menu.redo", words.Args{"Edit": name})
+	}
+	return fyne.NewMenu(t("menu.edit"),
+		undo, redo,
+		fyne.NewMenuItemSeparator(),
+		w.command(t("menu.add"), fyne.KeyL, ctrl, func() { w.focus(w.stops.add) }),
+		w.command(t("menu.remove"), fyne.KeyDelete, ctrl, func() { w.removeStop(w.store.Selection().Stop) }),
+		w.command(t("menu.sort"), "", 0, func() { w.report(w.store.SortStops(t("menu.sort"))) }),
+	)
+}
+
+func (w *Window) viewMenu() *fyne.Menu {
+	t := w.words.Text
+	look := func(key string, l Look) *fyne.MenuItem {
+		m := fyne.NewMenuItem(t(key), nil)
+		m.Checked = w.theme.look == l
+		m.Action = func() {
+			w.setLook(l)
+			w.win.SetMainMenu(w.mainMenu())
+		}
+		return m
+	}
+	return fyne.NewMenu(t("menu.view"),
+		w.command(t("page.plate"), fyne.Key1, ctrl, func() { w.showPage(0); w.focus(w.plate) }),
+		w.command(t("page.chart"), fyne.Key2, ctrl, func() { w.showPage(1) }),
+		w.command(t("menu.checks"), fyne.Key3, ctrl, func() { w.focus(w.findings.list) }),
+		fyne.NewMenuItemSeparator(),
+		w.command(t("plate.fit"), fyne.Key0, ctrl, w.plate.fit),
+		fyne.NewMenuItemSeparator(),
+		look("look.desktop", AsDesktop), look("look.light", LightLook), look("look.dark", DarkLook),
+	)
+}
+
+func (w *Window) helpMenu() *fyne.Menu {
+	t := w.words.Text
+	return fyne.NewMenu(t("menu.help"),
+		w.command(t("menu.keys"), fyne.KeyF1, 0, func() { w.tell("menu.keys", "help.keys") }),
+		fyne.NewMenuItem(t("menu.cautions"), func() { w.tell("menu.cautions", "help.cautions") }),
+		fyne.NewMenuItem(t("menu.about"), func() { w.tell("menu.about", "help.about") }),
+	)
+}
+
+// tell shows a text of the catalogue over the window.
+func (w *Window) tell(title, text string) {
+	w.ask(w.words.Text(title), w.words.Text(text), answer{text: w.words.Text("ask.ok"), main: true})
+}
+
+// showPage shows one of the pages beside the stops.
+func (w *Window) showPage(i int) { w.pages.SelectIndex(i) }
+
+// openExample opens a demonstration plan as a new one.
+func (w *Window) openExample(name string) {
+	w.unlessUnsaved(func() {
+		p, err := Example(name)
+		if err != nil {
+			w.tellError(err)
+			return
+		}
+		w.store.Load(p, "")
+	})
+}
+
+// Example returns a demonstration plan, or an error naming those there are.
+func Example(name string) (plan.Plan, error) {
+	data, err := plans.Open(name)
+	if err != nil {
+		return plan.Plan{}, err
+	}
+	return plan.Decode(bytes.NewReader(data))
+}
+
+// typing returns the field that has the focus and holds text not handed in.
+func (w *Window) typing() *widget.Entry {
+	switch e := w.win.Canvas().Focused().(type) {
+	case *valueEntry:
+		if e.Text != e.shown {
+			return &e.Entry
+		}
+	case *widget.Entry:
+		if e.Text != "" {
+			return e
+		}
+	}
+	return nil
+}
+
+// undo takes back what is being typed, else the last edit.
+func (w *Window) undo() {
+	if e := w.typing(); e != nil {
+		e.Undo()
+		return
+	}
+	w.store.Undo()
+}
+
+// redo is the other way.
+func (w *Window) redo() {
+	if e := w.typing(); e != nil {
+		e.Redo()
+		return
+	}
+	w.store.Redo()
+}

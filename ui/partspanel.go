@@ -1,0 +1,160 @@
+package ui
+
+import (
+	"slices"
+	"strings"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/widget"
+
+	"stopwright/detent/plan"
+)
+
+// group is one section of the parts panel: the plan's keys that begin with one
+// of its prefixes, in the order the plan has them.
+type group struct {
+	key      string // of its heading
+	prefixes []string
+	list     *listGroup // nil: not a list
+	open     bool       // at first
+}
+
+// groups lists the sections from what is changed most to what is seldom.
+var groups = []group{
+	{key: "group.ring", list: &catchList, open: true},
+	{key: "group.seat", prefixes: []string{"seat."}, open: true},
+	{key: "group.rules", prefixes: []string{"rules."}, open: true},
+	{key: "group.turning", prefixes: []string{"arrangement.", "travel."}},
+	{key: "group.turntable", prefixes: []string{"turntable."}},
+	{key: "group.base", prefixes: []string{"base."}},
+	{key: "group.collar", prefixes: []string{"collar."}},
+	{key: "group.catch", prefixes: []string{"catch.", "face_gap"}},
+	{key: "group.features", list: &featureList},
+	{key: "group.title", prefixes: []string{"title", "notes"}},
+}
+
+// partsPanel shows every decision of the plan but the stops, in sections.
+type partsPanel struct {
+	w         *Window
+	accordion *widget.Accordion
+	sections  []*section
+	object    fyne.CanvasObject
+}
+
+// section is one section with the rows it shows now.
+type section struct {
+	group
+	choose *chooser // nil: not a list
+	head   *fyne.Container
+	box    *fyne.Container
+	rows   []fieldRow
+	made   []string // the paths of the fields the rows were made for
+	extra  func()   // refreshes what else the head holds
+}
+
+func newPartsPanel(w *Window) *partsPanel {
+	p := &partsPanel{w: w, accordion: widget.NewAccordion()}
+	p.accordion.MultiOpen = true
+	for _, g := range groups {
+		s := newSection(w, g)
+		p.sections = append(p.sections, s)
+		item := widget.NewAccordionItem(w.words.Text(g.key), container.NewVBox(s.head, s.box))
+		item.Open = g.open
+		p.accordion.Append(item)
+	}
+	// An accordion in a box of its own keeps to its height and does not stretch.
+	p.object = container.NewVScroll(container.NewVBox(p.accordion))
+	p.refresh()
+	return p
+}
+
+// refresh shows the plan.
+func (p *partsPanel) refresh() {
+	for _, s := range p.sections {
+		s.refresh(p.w)
+	}
+}
+
+func newSection(w *Window, g group) *section {
+	s := &section{group: g, head: container.NewVBox(), box: container.NewVBox(), extra: func() {}}
+	if g.list != nil {
+		s.choose = newChooser(w, g.list, func() { s.refresh(w) })
+		s.head.Add(s.choose.object)
+		s.extra = s.choose.refresh
+	}
+	if g.key == "group.collar" {
+		check := w.collarCheck()
+		s.head.Add(check.object)
+		s.extra = check.refresh
+	}
+	return s
+}
+
+// refresh shows the plan, making rows anew where the plan has other fields than
+// before.
+func (s *section) refresh(w *Window) {
+	s.extra()
+	fields := s.fields(w)
+	paths := make([]string, len(fields))
+	for i, f := range fields {
+		paths[i] = f.Path
+	}
+	if slices.Equal(paths, s.made) {
+		for _, r := range s.rows {
+			r.refresh()
+		}
+		return
+	}
+	s.made, s.rows = paths, s.rows[:0]
+	s.box.RemoveAll()
+	for _, f := range fields {
+		row := w.newFieldRow(f)
+		s.rows = append(s.rows, row)
+		s.box.Add(row.object)
+	}
+}
+
+// fields returns the plan's fields that the section shows.
+func (s *section) fields(w *Window) []plan.Field {
+	prefixes := s.prefixes
+	if s.choose != nil {
+		prefixes = []string{s.choose.prefix()}
+	}
+	var out []plan.Field
+	for _, f := range w.fieldOrder {
+		if slices.ContainsFunc(prefixes, func(prefix string) bool { return strings.HasPrefix(f.Path, prefix) }) {
+			out = append(out, f)
+		}
+	}
+	return out
+}
+
+// collarCheck makes the box that gives the plan a collar or takes it away.
+func (w *Window) collarCheck() fieldRow {
+	c := widget.NewCheck(w.words.Text("collar.has"), nil)
+	refresh := func() {
+		if has := w.store.Plan().Collar != nil; c.Checked != has {
+			c.Checked = has
+			c.Refresh()
+		}
+	}
+	refresh()
+	c.OnChanged = func(on bool) {
+		w.report(w.store.Edit(w.words.Text("edit.collar"), func(p *plan.Plan) {
+			p.Collar = nil
+			if on {
+				collar := plan.NewCollar(p.Turntable)
+				p.Collar = &collar
+			}
+		}))
+	}
+	return fieldRow{c, refresh}
+}
+
+// iconButton makes a small button with a picture, and words for those who ask.
+func iconButton(icon fyne.Resource, tapped func()) *widget.Button {
+	b := widget.NewButtonWithIcon("", icon, tapped)
+	b.Importance = widget.LowImportance
+	return b
+}

@@ -1,0 +1,82 @@
+package ui
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/theme"
+	"fyne.io/fyne/v2/widget"
+
+	"stopwright/assets/words"
+	"stopwright/detent/measure"
+	"stopwright/detent/plan"
+	"stopwright/export/drawing"
+)
+
+// plateTools is the line above the plate: which face is shown, and to what
+// step a click is rounded.
+type plateTools struct {
+	w      *Window
+	face   *widget.Select
+	parts  []plan.Part // what each choice of face shows
+	snap   *widget.Select
+	object fyne.CanvasObject
+}
+
+// snaps are the steps, in degrees, to which a click may be rounded; 0 is free.
+var snaps = []float64{0.1, 0.5, 1, 2.5, 5, 7.5, 0}
+
+func newPlateTools(w *Window) *plateTools {
+	t := &plateTools{w: w, face: widget.NewSelect(nil, nil), snap: widget.NewSelect(nil, nil)}
+	for _, s := range snaps {
+		t.snap.Options = append(t.snap.Options, w.snapName(s))
+	}
+	t.snap.OnChanged = func(string) {
+		v := w.store.View()
+		v.Snap = snaps[t.snap.SelectedIndex()]
+		w.store.SetView(v)
+	}
+	t.face.OnChanged = func(string) {
+		v := w.store.View()
+		v.Part = t.parts[t.face.SelectedIndex()]
+		w.store.SetView(v)
+	}
+	fit := widget.NewButtonWithIcon(w.words.Text("plate.fit"), theme.ViewRestoreIcon(), func() { w.plate.fit() })
+	fit.Importance = widget.LowImportance
+	right := container.NewHBox(widget.NewLabel(w.words.Text("plate.snap")), t.snap, fit)
+	t.object = container.NewBorder(nil, nil, nil, right, t.face)
+	t.refresh()
+	return t
+}
+
+func (w *Window) snapName(step float64) string {
+	if step == 0 {
+		return w.words.Text("plate.free")
+	}
+	return measure.Trim(step, 1) + "°"
+}
+
+// refresh shows the view's settings and the parts there are.
+func (t *plateTools) refresh() {
+	v := t.w.store.View()
+	t.parts = append([]plan.Part{""}, drawing.Parts(t.w.store.Plan())...)
+	names := make([]string, len(t.parts))
+	for i, part := range t.parts {
+		names[i] = t.w.words.Text("plate.above")
+		if part != "" {
+			names[i] = t.w.words.Text("plate.part", words.Args{
+				"Part": drawing.PartName(t.w.words, part), "View": drawing.ViewName(t.w.words, part),
+			})
+		}
+		if part == v.Part {
+			t.face.Selected = names[i]
+		}
+	}
+	t.face.Options = names
+	t.face.Refresh()
+	for i, s := range snaps {
+		if s == v.Snap {
+			t.snap.Selected = t.snap.Options[i]
+		}
+	}
+	t.snap.Refresh()
+}

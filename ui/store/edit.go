@@ -1,0 +1,63 @@
+package store
+
+import "stopwright/detent/plan"
+
+// Edit changes the plan by change, which gets a copy of its own to work on. The
+// edit can be undone under its name. If the result is not a valid plan nothing
+// changes and the error is a [plan.Problems]. An edit that alters nothing is
+// not recorded.
+func (s *Store) Edit(name string, change func(*plan.Plan)) error {
+	p := s.plan.Clone()
+	change(&p)
+	return s.Replace(name, p)
+}
+
+// Replace makes p the plan, as [Store.Edit] does.
+func (s *Store) Replace(name string, p plan.Plan) error {
+	if err := plan.Validate(p); err != nil {
+		return err
+	}
+	if plan.Equal(p, s.plan) {
+		return nil
+	}
+	s.past = append(s.past, step{name, s.plan})
+	s.future = nil
+	s.put(p)
+	s.tell(PlanChanged | SelectionChanged | FileChanged)
+	return nil
+}
+
+// CanUndo returns the name of the edit that Undo would take back.
+func (s *Store) CanUndo() (name string, ok bool) { return last(s.past) }
+
+// CanRedo returns the name of the edit that Redo would make again.
+func (s *Store) CanRedo() (name string, ok bool) { return last(s.future) }
+
+func last(steps []step) (string, bool) {
+	if len(steps) == 0 {
+		return "", false
+	}
+	return steps[len(steps)-1].name, true
+}
+
+// Undo takes back the last edit, if there is one.
+func (s *Store) Undo() { s.travel(&s.past, &s.future) }
+
+// Redo makes the edit taken back last again, if there is one.
+func (s *Store) Redo() { s.travel(&s.future, &s.past) }
+
+// travel goes to the last plan of one list and puts the present one on the
+// other. The log of readings is not a decision and stays as it is.
+func (s *Store) travel(from, to *[]step) {
+	n := len(*from)
+	if n == 0 {
+		return
+	}
+	goal := (*from)[n-1]
+	*from = (*from)[:n-1]
+	*to = append(*to, step{goal.name, s.plan})
+	p := goal.plan
+	p.Readings, p.AsDrilled = s.plan.Readings, s.plan.AsDrilled
+	s.put(p)
+	s.tell(PlanChanged | SelectionChanged | FileChanged)
+}

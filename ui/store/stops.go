@@ -1,0 +1,86 @@
+package store
+
+import (
+	"cmp"
+	"math"
+	"slices"
+
+	"stopwright/detent/geom"
+	"stopwright/detent/plan"
+)
+
+// AddStops adds stops to the plan's list, each where its angle belongs if the
+// list is in order, else at the end, and selects the last. It is one edit.
+func (s *Store) AddStops(name string, stops ...plan.Stop) error {
+	at := -1
+	err := s.Edit(name, func(p *plan.Plan) {
+		for _, stop := range stops {
+			at = place(p.Stops, stop.Angle)
+			p.Stops = slices.Insert(p.Stops, at, stop)
+		}
+	})
+	if err == nil {
+		s.SelectStop(at)
+	}
+	return err
+}
+
+// place returns where in the list a stop of the given angle goes.
+func place(stops []plan.Stop, angle float64) int {
+	if !slices.IsSortedFunc(stops, byAngle) {
+		return len(stops)
+	}
+	i, _ := slices.BinarySearchFunc(stops, plan.Stop{Angle: math.Nextafter(angle, math.Inf(1))}, byAngle)
+	return i
+}
+
+// RemoveStop takes a stop off the list and selects the one that takes its
+// place.
+func (s *Store) RemoveStop(name string, i int) error {
+	if i < 0 || i >= len(s.plan.Stops) {
+		return nil
+	}
+	err := s.Edit(name, func(p *plan.Plan) { p.Stops = slices.Delete(p.Stops, i, i+1) })
+	s.SelectStop(min(i, len(s.plan.Stops)-1))
+	return err
+}
+
+// ChangeStop changes one stop of the list.
+func (s *Store) ChangeStop(name string, i int, change func(*plan.Stop)) error {
+	if i < 0 || i >= len(s.plan.Stops) {
+		return nil
+	}
+	return s.Edit(name, func(p *plan.Plan) { change(&p.Stops[i]) })
+}
+
+// SortStops puts the list in order of angle.
+func (s *Store) SortStops(name string) error {
+	return s.Edit(name, func(p *plan.Plan) {
+		slices.SortStableFunc(p.Stops, byAngle)
+	})
+}
+
+func byAngle(a, b plan.Stop) int { return cmp.Compare(a.Angle, b.Angle) }
+
+// StopAt returns the table's turn that brings a place of the seats' part, seen
+// from above, under the ball of a catch, rounded to the snap step, as near to 0
+// as it can be and inside the travel where it can be.
+func (s *Store) StopAt(at geom.Point, catch int) geom.Angle {
+	pl := s.report.Plate
+	c := s.plan.Catches[catch]
+	turn := (pl.Sigma * (at.Azimuth() - geom.Angle(c.Azimuth))).Wrap()
+	if step := s.view.Snap; step > 0 {
+		turn = Tidy(math.Round(turn.Degrees()/step) * step)
+	}
+	t := s.plan.Travel
+	for _, a := range [3]geom.Angle{turn, turn - geom.FullTurn, turn + geom.FullTurn} {
+		if a.Degrees() >= t.From && a.Degrees() <= t.To {
+			return a + 0
+		}
+	}
+	return turn + 0
+}
+
+// Tidy takes the rounding of a sum off an angle in degrees: no stop is meant to
+// a finer step than a millionth of a degree.
+func Tidy(deg float64) geom.Angle { return geom.Angle(math.Round(deg*1e6)/1e6 + 0) }

@@ -1,0 +1,91 @@
+package store
+
+import (
+	"stopwright/detent"
+	"stopwright/detent/plan"
+)
+
+// Change says what has changed, as a set.
+type Change int
+
+// The changes.
+const (
+	PlanChanged      Change = 1 << iota // the plan and its report
+	SelectionChanged                    // the selected stop or finding
+	FileChanged                         // path, or whether all is saved
+	ViewChanged                         // how the plate is looked at
+	Everything       = PlanChanged | SelectionChanged | FileChanged | ViewChanged
+)
+
+// Store holds the state. Make one with [New].
+type Store struct {
+	plan   plan.Plan
+	report detent.Report
+
+	past, future []step
+
+	path  string    // "" until saved or opened
+	saved plan.Plan // as the file holds it
+
+	selection Selection
+	view      View
+
+	listeners []func(Change)
+}
+
+// step is a plan to return to, and the name of the edit that left it.
+type step struct {
+	name string
+	plan plan.Plan
+}
+
+// New returns a store holding a plan that [plan.Validate] accepts, as not yet
+// saved to any file and unchanged.
+func New(p plan.Plan) *Store {
+	s := &Store{view: DefaultView()}
+	s.Load(p, "")
+	return s
+}
+
+// OnChange calls f after every change from now on, in the order in which the
+// listeners were added.
+func (s *Store) OnChange(f func(Change)) { s.listeners = append(s.listeners, f) }
+
+func (s *Store) tell(c Change) {
+	for _, f := range s.listeners {
+		f(c)
+	}
+}
+
+// Plan returns the plan. The caller must not write to its slices.
+func (s *Store) Plan() plan.Plan { return s.plan }
+
+// Report returns the report of the plan.
+func (s *Store) Report() detent.Report { return s.report }
+
+// Load replaces everything by a plan just made (path "") or read from a file.
+func (s *Store) Load(p plan.Plan, path string) {
+	s.past, s.future = nil, nil
+	s.path, s.saved = path, p
+	s.selection = NoSelection
+	s.put(p)
+	s.tell(Everything)
+}
+
+// put makes p the plan and solves it.
+func (s *Store) put(p plan.Plan) {
+	s.plan, s.report = p, detent.Solve(p)
+	s.selection = s.selection.within(s.report)
+}
+
+// Path returns the plan's file, "" if it has none yet.
+func (s *Store) Path() string { return s.path }
+
+// Unsaved reports whether the plan differs from its file.
+func (s *Store) Unsaved() bool { return !plan.Equal(s.plan, s.saved) }
+
+// Saved records that the plan as it now is was written to path.
+func (s *Store) Saved(path string) {
+	s.path, s.saved = path, s.plan
+	s.tell(FileChanged)
+}

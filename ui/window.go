@@ -1,0 +1,153 @@
+package ui
+
+import (
+	"strings"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/widget"
+
+	"stopwright/assets/words"
+	"stopwright/detent/measure"
+	"stopwright/detent/plan"
+	"stopwright/ui/ink"
+	"stopwright/ui/store"
+)
+
+// Window is the program's one window: it makes the views, tells them when the
+// store has changed, and carries out what they call back for.
+type Window struct {
+	app   fyne.App
+	win   fyne.Window
+	store *store.Store
+	words *words.Catalogue
+	theme benchTheme
+
+	fieldOrder []plan.Field          // of the plan but its stops and its log
+	fields     map[string]plan.Field // the same by path
+
+	stops    *stopList
+	plate    *plateView
+	tools    *plateTools
+	chart    *chartView
+	pages    *container.AppTabs
+	parts    *partsPanel
+	findings *findingList
+	status   *widget.Label
+}
+
+// NewWindow makes the window, holding a plan that [plan.Validate] accepts as
+// one not yet saved. It is not shown yet.
+func NewWindow(a fyne.App, p plan.Plan) *Window { return newWindow(a, p, AsDesktop) }
+
+func newWindow(a fyne.App, p plan.Plan, look Look) *Window {
+	w := &Window{app: a, store: store.New(p), words: windowWords(), theme: benchTheme{look}}
+	a.Settings().SetTheme(w.theme)
+	w.win = a.NewWindow(w.words.Text("app.name"))
+	w.readFields()
+	w.status = widget.NewLabel("")
+	w.status.Truncation = fyne.TextTruncateEllipsis
+	w.stops = newStopList(w)
+	w.plate = newPlateView(w)
+	w.tools = newPlateTools(w)
+	w.chart = newChartView(w)
+	w.parts = newPartsPanel(w)
+	w.findings = newFindingList(w)
+	w.pages = container.NewAppTabs(
+		container.NewTabItem(w.words.Text("page.plate"), container.NewBorder(w.tools.object, nil, nil, nil, w.plate)),
+		container.NewTabItem(w.words.Text("page.chart"), w.chart.object),
+	)
+	w.pages.OnSelected = func(*container.TabItem) { w.chart.refresh() }
+
+	middle := container.NewVSplit(w.pages, w.findings.object)
+	middle.Offset = 0.78
+	panes := container.New(panesLayout{}, w.stops.object, middle, w.parts.object)
+	w.win.SetContent(container.NewBorder(nil, w.status, nil, nil, panes))
+	w.win.SetCloseIntercept(w.Quit)
+	w.win.SetMainMenu(w.mainMenu())
+	w.win.Resize(fyne.NewSize(1180, 780))
+
+	w.store.OnChange(w.changed)
+	w.showTitle()
+	return w
+}
+
+// Show shows the window and begins with the line that adds stops.
+func (w *Window) Show() {
+	w.win.Show()
+	w.focus(w.stops.add)
+}
+
+// changed brings every view that shows what has changed up to date.
+func (w *Window) changed(c store.Change) {
+	if c&store.PlanChanged != 0 {
+		w.readFields()
+		w.parts.refresh()
+		w.findings.refresh()
+	}
+	if c&(store.PlanChanged|store.ViewChanged) != 0 {
+		w.stops.refresh()
+		w.tools.refresh()
+	}
+	if c == store.SelectionChanged {
+		w.stops.showSelection()
+		w.findings.showSelection()
+	}
+	if c&(store.PlanChanged|store.ViewChanged|store.SelectionChanged) != 0 {
+		w.plate.changed()
+	}
+	if c&(store.PlanChanged|store.FileChanged) != 0 {
+		w.chart.refresh()
+		w.showTitle()
+		w.win.SetMainMenu(w.mainMenu())
+	}
+}
+
+// readFields reads the fields that the parts panel shows. The stops and the log
+// have places of their own.
+func (w *Window) readFields() {
+	p := w.store.Plan()
+	p.Stops, p.Readings, p.AsDrilled = nil, nil, nil
+	w.fieldOrder = plan.Fields(p)
+	w.fields = make(map[string]plan.Field, len(w.fieldOrder))
+	for _, f := range w.fieldOrder {
+		w.fields[f.Path] = f
+	}
+}
+
+// palette returns the colours of paper and ink in use.
+func (w *Window) palette() ink.Palette { return w.theme.palette(w.app.Settings().ThemeVariant()) }
+
+// setLook makes the bench light, dark, or as the desktop has it.
+func (w *Window) setLook(l Look) {
+	w.theme.look = l
+	w.app.Settings().SetTheme(w.theme)
+	w.plate.changed()
+	w.chart.refresh()
+}
+
+// say writes in the line at the foot of the window.
+func (w *Window) say(text string) { w.status.SetText(text) }
+
+// report says why something could not be done; nil clears the line.
+func (w *Window) report(err error) {
+	if err != nil {
+		w.say(err.Error())
+		return
+	}
+	w.say("")
+}
+
+// focus gives the keys to an object.
+func (w *Window) focus(o fyne.Focusable) { w.win.Canvas().Focus(o) }
+
+// windowWords returns the words of the window, with a true minus sign.
+func windowWords() *words.Catalogue {
+	c := words.English()
+	plain := c.Angle
+	c.Angle = func(deg float64) string { return strings.Replace(plain(deg), "-", "−", 1) }
+	return c
+}
+
+// lengthText writes a length as the window shows it.
+func lengthText(mm float64) string { return measure.FormatLength(mm, measure.Millimetre, 2) }
