@@ -1,0 +1,38 @@
+package main
+
+import (
+	"fmt"
+
+	"stopwright/assets/words"
+	"stopwright/detent"
+)
+
+const checkUsage = `stopwright-cli check PLAN
+
+Says what is wrong with a plan: one line a finding, with its severity, its id
+and a sentence, or "no findings".
+
+  PLAN   a plan file; - reads standard input
+
+Severities: error (it will not work, or breaks out), warning (it may not work),
+note (worth knowing). Exit code 1 if any finding is an error.
+`
+
+func runCheck(sh *shell, args []string) error {
+	name, err := onlyPlan(newFlags("check"), args)
+	if err != nil {
+		return sh.orHelp(err, checkUsage)
+	}
+	p, err := sh.load(name)
+	if err != nil {
+		return err
+	}
+	r := detent.Solve(p)
+	if len(r.Findings) == 0 {
+		fmt.Fprintln(sh.out, "no findings")
+	}
+	for _, line := range findings(r, words.English()) {
+		fmt.Fprintln(sh.out, line)
+	}
+	return verdict(r)
+}

@@ -1,0 +1,104 @@
+package main
+
+import (
+	"fmt"
+	"strings"
+	"time"
+
+	"stopwright/assets/words"
+	"stopwright/detent"
+	"stopwright/export"
+	"stopwright/export/chart"
+)
+
+const exportUsage = `stopwright-cli export PLAN [--dxf F] [--pdf F] [--csv F] [--date D] [--paper P]
+
+Writes the files to make the plate from. Several may be asked for at once; they
+are written whatever the findings, which go to standard error.
+
+  PLAN        a plan file; - reads standard input
+  --dxf F     drawings in mm: F holds all parts side by side, and beside it
+              F-base, F-turntable and, if there is one, F-collar (before the
+              ending, as in plate-base.dxf) hold one part each with the pivot at
+              the origin, as it lies at the drill
+  --pdf F     drilling chart to hang at the machine
+  --csv F     drilling chart for a spreadsheet
+  --date D    date to print on them, as 2026-11-20; without it the chart has a
+              blank to fill in, and equal plans give equal files
+  --paper P   paper of the PDF: a4 (if not given), letter, a3 or tabloid
+
+A file is replaced only by a whole one, and none is if any cannot be made.
+Exit code 1 if any finding is an error, 3 if a file could not be written.
+`
+
+func runExport(sh *shell, args []string) error {
+	flags := newFlags("export")
+	var q export.Request
+	for _, f := range export.Formats {
+		flags.Var(pathFlag{f.Path(&q)}, f.Name, "")
+	}
+	flags.Func("date", "", func(s string) error {
+		q.Date = s
+		if _, err := time.Parse(time.DateOnly, s); err != nil {
+			return fmt.Errorf("must be a date as 2026-11-20")
+		}
+		return nil
+	})
+	flags.Func("paper", "", func(s string) (err error) {
+		q.Paper, err = paperNamed(s)
+		return err
+	})
+	name, err := onlyPlan(flags, args)
+	if err != nil {
+		return sh.orHelp(err, exportUsage)
+	}
+	if !asked(q) {
+		return &usageError{"export", "export needs at least one of " + formatFlags()}
+	}
+	p, err := sh.load(name)
+	if err != nil {
+		return err
+	}
+	if name != stdin {
+		q.Plan = name
+	}
+	r := detent.Solve(p)
+	for _, line := range findings(r, words.English()) {
+		fmt.Fprintln(sh.err, line)
+	}
+	if _, err := export.Export(r, q); err != nil {
+		return err
+	}
+	return verdict(r)
+}
+
+// asked reports whether any file is asked for.
+func asked(q export.Request) bool {
+	for _, f := range export.Formats {
+		if *f.Path(&q) != "" {
+			return true
+		}
+	}
+	return false
+}
+
+// formatFlags lists the flags that ask for a file.
+func formatFlags() string {
+	var all []string
+	for _, f := range export.Formats {
+		all = append(all, "--"+f.Name)
+	}
+	return strings.Join(all, ", ")
+}
+
+// paperNamed finds a paper by its name, in capitals or not.
+func paperNamed(name string) (chart.Paper, error) {
+	var names []string
+	for _, p := range chart.Papers {
+		if strings.EqualFold(p.Name, name) {
+			return p, nil
+		}
+		names = append(names, strings.ToLower(p.Name))
+	}
+	return chart.Paper{}, fmt.Errorf("must be one of %s", strings.Join(names, ", "))
+}
