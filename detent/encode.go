@@ -56,7 +56,8 @@ type (
 )
 
 // Encode writes the report as one JSON object, its sentences in the words of a
-// catalogue.
+// catalogue. Numbers that come straight from the plan get 0 added: a typed -0
+// is written as 0.
 func (r Report) Encode(w io.Writer, c *words.Catalogue) error {
 	out := jsonReport{Seats: []jsonSeat{}, Findings: []jsonFinding{}}
 	for i := range r.Plate.Seats {
@@ -80,7 +81,7 @@ func (r Report) seat(i int) jsonSeat {
 		Part: pl.SeatsPart, Face: plate.FaceOf(pl.SeatsPart),
 		Azimuth: s.Azimuth, Radius: s.Radius,
 		X: s.Centre.X, Y: s.Centre.Y, DrillX: drill.X, DrillY: drill.Y,
-		Diameter: p.Seat.Mouth(), Depth: p.Seat.Depth,
+		Diameter: p.Seat.Mouth(), Depth: p.Seat.Depth + 0,
 	}
 	if s.Nearest >= 0 {
 		j.Web = &s.Web
@@ -94,7 +95,7 @@ func (r Report) seat(i int) jsonSeat {
 func (r Report) finding(f check.Finding, c *words.Catalogue) jsonFinding {
 	j := jsonFinding{
 		ID: f.ID, Severity: f.Severity, Angles: []geom.Angle{}, Features: []string{},
-		Value: f.Value, Limit: f.Limit, Unit: f.Unit, Text: check.Sentence(r.Plate, f, c),
+		Value: f.Value + 0, Limit: f.Limit + 0, Unit: f.Unit, Text: check.Sentence(r.Plate, f, c),
 	}
 	j.Angles = append(j.Angles, f.Angles...)
 	for _, k := range f.Features {
