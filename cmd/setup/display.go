@@ -40,7 +40,7 @@ func (s *setup) displayAnswers(name string) bool {
 	socket := "/tmp/.X11-unix/X" + number
 	// Linux keeps the same name a second time where no file system is needed;
 	// an @ in front says so.
-	return s.machine.answers("unix", socket) || s.machine.answers("unix", "@"+socket)
+	return s.machine.answers(socket) || s.machine.answers("@"+socket)
 }
 
 func noDisplay(why string) error {

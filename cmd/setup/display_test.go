@@ -14,12 +14,12 @@ func TestDisplay(t *testing.T) {
 		listening []string
 		complaint string // empty: there is a display
 	}{
-		{"a desktop", "linux", map[string]string{"DISPLAY": ":0"}, []string{"unix /tmp/.X11-unix/X0"}, ""},
-		{"a screen of it", "linux", map[string]string{"DISPLAY": ":12.1"}, []string{"unix /tmp/.X11-unix/X12"}, ""},
+		{"a desktop", "linux", map[string]string{"DISPLAY": ":0"}, []string{"/tmp/.X11-unix/X0"}, ""},
+		{"a screen of it", "linux", map[string]string{"DISPLAY": ":12.1"}, []string{"/tmp/.X11-unix/X12"}, ""},
 		{
 			"a container that shares the network but not the files", "linux",
 			map[string]string{"DISPLAY": ":0"},
-			[]string{"unix @/tmp/.X11-unix/X0"},
+			[]string{"@/tmp/.X11-unix/X0"},
 			"",
 		},
 		{"a display far away shows only on use", "linux", map[string]string{"DISPLAY": "localhost:10.0"}, nil, ""},

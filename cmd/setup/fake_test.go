@@ -21,7 +21,7 @@ type fake struct {
 	programs  []string
 	files     []string
 	succeeds  []string // commands whose output is asked for and that do not fail
-	listening []string // addresses that answer
+	listening []string // sockets that answer
 
 	complete         bool // everything that can be asked for is there
 	stubborn         bool // installing leaves all as it was
@@ -69,9 +69,7 @@ func (f *fake) absolute(path string) (string, error) {
 }
 func (f *fake) cacheDir() (string, error) { return cache, nil }
 
-func (f *fake) answers(network, address string) bool {
-	return slices.Contains(f.listening, network+" "+address)
-}
+func (f *fake) answers(socket string) bool { return slices.Contains(f.listening, socket) }
 
 func (f *fake) output(_ context.Context, c command) (string, error) {
 	switch {

@@ -3,24 +3,19 @@ package main
 import (
 	"context"
 	"errors"
-	"net"
 	"os"
 	"os/exec"
 	"path/filepath"
 	"runtime"
+	"syscall"
 	"time"
 )
 
 // host is the machine that setup really runs on.
 type host struct{}
 
-const (
-	// dialPatience is how long a display may take to answer; a local one
-	// answers within a millisecond.
-	dialPatience = 2 * time.Second
-	// endPatience is how long an interrupted program may take to clear up.
-	endPatience = 10 * time.Second
-)
+// endPatience is how long an interrupted program may take to clear up.
+const endPatience = 10 * time.Second
 
 func (host) system() string { return runtime.GOOS }
 
@@ -51,13 +46,15 @@ func (host) absolute(path string) (string, error) { return filepath.Abs(path) }
 
 func (host) cacheDir() (string, error) { return os.UserCacheDir() }
 
-func (host) answers(network, address string) bool {
-	conn, err := net.DialTimeout(network, address, dialPatience)
+// answers does without package net, which wants a C compiler wherever there is
+// one, and that one may lack its headers still.
+func (host) answers(socket string) bool {
+	end, err := syscall.Socket(syscall.AF_UNIX, syscall.SOCK_STREAM, 0)
 	if err != nil {
 		return false
 	}
-	_ = conn.Close()
-	return true
+	defer syscall.Close(end)
+	return syscall.Connect(end, &syscall.SockaddrUnix{Name: socket}) == nil
 }
 
 func (host) output(ctx context.Context, c command) (string, error) {

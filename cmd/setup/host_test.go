@@ -40,6 +40,16 @@ func TestHostRunsACommandInItsPlace(t *testing.T) {
 		"outside the project, and with the variables on top of the environment")
 }
 
+// Go builds what imports C as soon as it finds a compiler, and one without its
+// headers is among the things that setup mends.
+func TestSetupIsBuiltWithoutC(t *testing.T) {
+	list := command{words: []string{"go", "list", "-deps", "."}, vars: []string{"CGO_ENABLED=1"}}
+	packages, err := host{}.output(t.Context(), list)
+	require.NoError(t, err)
+	assert.Contains(t, strings.Fields(packages), "os/exec", "the list is one of packages")
+	assert.NotContains(t, strings.Fields(packages), "runtime/cgo")
+}
+
 // The virtual display is there wherever the real window is tested.
 func TestVirtualDisplayComesAndGoes(t *testing.T) {
 	if os.Getenv("STOPWRIGHT_WINDOW_TEST") == "" {

@@ -24,8 +24,9 @@ type machine interface {
 	absolute(path string) (string, error)
 	// cacheDir is this person's folder for things that can be made again.
 	cacheDir() (string, error)
-	// answers reports whether somebody listens at a local or network address.
-	answers(network, address string) bool
+	// answers reports whether somebody listens at a socket of this computer: a
+	// path, or a name without file, which begins with @.
+	answers(socket string) bool
 	// output runs a command to its end without showing it, and returns what it
 	// printed; the error tells that it failed, not why.
 	output(ctx context.Context, c command) (string, error)

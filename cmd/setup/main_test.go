@@ -14,7 +14,7 @@ func ready() *fake {
 	return &fake{
 		os: "linux", release: "ID=debian", complete: true,
 		vars:      map[string]string{"DISPLAY": ":0"},
-		listening: []string{"unix /tmp/.X11-unix/X0"},
+		listening: []string{"/tmp/.X11-unix/X0"},
 	}
 }
 

@@ -16,7 +16,7 @@ func (s *setup) writeShots(ctx context.Context, args []string) error {
 	if err != nil {
 		return failed("%s is not a folder to write to: %v.", args[0], err)
 	}
-	s.say("Drawing every page into %s: about two minutes the first time.", dir)
+	s.say("Drawing every page into %s: a minute or two the first time.", dir)
 	return s.pass(ctx, command{
 		words: []string{"go", "run", "-tags", "ci", "./cmd/stopwright", "-shots", dir},
 		dir:   root,
