@@ -14,27 +14,31 @@ import (
 // askPath asks for the path of a file to write. The toolkit's own question
 // would empty the file before it is written, so that a failure lost it.
 func (w *Window) askPath(title, path string, then func(path string)) {
-	entry := widget.NewEntry()
-	entry.SetText(path)
-	var shut func()
-	done := func() {
-		if p := strings.TrimSpace(entry.Text); p != "" {
-			shut()
-			then(filepath.Clean(p))
-		}
-	}
-	entry.OnSubmitted = func(string) { done() }
-	shut = w.sheet(title, container.NewBorder(nil, nil, nil, w.folderButton(entry), entry),
+	entry := newSheetEntry(path)
+	entry.sheet = w.newSheet(title, container.NewBorder(nil, nil, nil, w.folderButton(entry), entry),
 		answer{text: w.words.Text("ask.cancel")},
-		answer{text: w.words.Text("ask.save"), then: done, main: true},
+		answer{
+			text: w.words.Text("ask.save"), main: true,
+			able: entry.filled,
+			then: func() { then(filepath.Clean(strings.TrimSpace(entry.Text))) },
+		},
 	)
+	w.showAt(entry)
+}
+
+// filled reports whether there is a path in the field.
+func (e *sheetEntry) filled() bool { return strings.TrimSpace(e.Text) != "" }
+
+// showAt shows a field's sheet, ready to type at the end of what stands there.
+func (w *Window) showAt(entry *sheetEntry) {
+	entry.sheet.dialog.Show()
 	w.focus(entry)
 	entry.TypedKey(&fyne.KeyEvent{Name: fyne.KeyEnd})
 }
 
 // folderButton makes a button that puts the path in an entry into a folder
 // looked up with the mouse.
-func (w *Window) folderButton(entry *widget.Entry) *widget.Button {
+func (w *Window) folderButton(entry *sheetEntry) *widget.Button {
 	return widget.NewButton(w.words.Text("ask.folder"), func() {
 		d := dialog.NewFolderOpen(func(u fyne.ListableURI, err error) {
 			if err == nil && u != nil {

@@ -19,8 +19,7 @@ import (
 // askExport asks what to export and where to, and does it.
 func (w *Window) askExport() {
 	t := w.words.Text
-	entry := widget.NewEntry()
-	entry.SetText(filepath.Join(w.folder(), w.fileName()))
+	entry := newSheetEntry(filepath.Join(w.folder(), w.fileName()))
 	wanted := make([]*widget.Check, len(export.Formats))
 	boxes := container.NewVBox()
 	for i, f := range export.Formats {
@@ -34,13 +33,8 @@ func (w *Window) askExport() {
 	}
 	paper.SetSelectedIndex(0)
 
-	var shut func()
 	do := func() {
 		base := strings.TrimSpace(entry.Text)
-		if base == "" || !anyChecked(wanted) {
-			return
-		}
-		shut()
 		q := export.Request{
 			Plan: w.store.Path(), Words: w.words, Paper: chart.Papers[paper.SelectedIndex()],
 			Date: time.Now().Format(time.DateOnly),
@@ -52,7 +46,6 @@ func (w *Window) askExport() {
 		}
 		w.export(q)
 	}
-	entry.OnSubmitted = func(string) { do() }
 	content := container.NewVBox(
 		widget.NewLabel(t("export.where")),
 		container.NewBorder(nil, nil, nil, w.folderButton(entry), entry),
@@ -60,12 +53,14 @@ func (w *Window) askExport() {
 		container.NewHBox(widget.NewLabel(t("export.paper")), paper),
 		w.exportWarning(),
 	)
-	shut = w.sheet(t("export.title"), content,
+	entry.sheet = w.newSheet(t("export.title"), content,
 		answer{text: t("ask.cancel")},
-		answer{text: t("export.do"), then: do, main: true},
+		answer{
+			text: t("export.do"), then: do, main: true,
+			able: func() bool { return entry.filled() && anyChecked(wanted) },
+		},
 	)
-	w.focus(entry)
-	entry.TypedKey(&fyne.KeyEvent{Name: fyne.KeyEnd})
+	w.showAt(entry)
 }
 
 func anyChecked(boxes []*widget.Check) bool {

@@ -44,7 +44,11 @@ func (w *Window) newFieldRow(f plan.Field) fieldRow {
 		problem.tell,
 	)
 	row := container.New(rowLayout{}, label, e, widget.NewLabel(unitSign(f.Unit)))
-	if f.Kind == plan.TextField {
+	switch {
+	case f.Path == "notes": // the one text that may be long
+		e.MultiLine, e.Wrapping = true, fyne.TextWrapWord
+		row = container.NewBorder(label, nil, nil, nil, e)
+	case f.Kind == plan.TextField:
 		row = container.NewBorder(nil, nil, widget.NewLabel(name), nil, e)
 	}
 	return fieldRow{container.NewVBox(row, problem.object), e.refresh}

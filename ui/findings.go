@@ -32,7 +32,7 @@ func newFindingList(w *Window) *findingList {
 		func() fyne.CanvasObject { return newFindingRow(l) },
 		func(i widget.ListItemID, o fyne.CanvasObject) { o.(*findingRow).show(l.order[i]) },
 	)
-	l.list.OnSelected = func(i widget.ListItemID) { w.store.SelectFinding(l.order[i]) }
+	l.list.OnSelected = func(i widget.ListItemID) { w.showFinding(l.order[i]) }
 	l.object = container.NewBorder(l.title, nil, nil, nil, container.NewStack(l.list, container.NewVBox(l.clean)))
 	l.refresh()
 	return l
@@ -61,6 +61,24 @@ func (l *findingList) refresh() {
 	l.showSelection()
 }
 
+// showFinding selects a finding, says it in full, and brings what it is about
+// into sight.
+func (w *Window) showFinding(i int) {
+	w.store.SelectFinding(i)
+	r := w.store.Report()
+	f := r.Findings[i]
+	w.say(check.Sentence(r.Plate, f, w.words))
+	part := r.Plate.SeatsPart
+	if len(f.Pockets) > 0 && len(f.Seats) == 0 {
+		part = r.Plate.CatchPart
+	}
+	if v := w.store.View(); v.Part != "" && v.Part != part {
+		v.Part = ""
+		w.store.SetView(v)
+	}
+	w.plate.bring(f.Seats)
+}
+
 // showSelection marks the selected finding.
 func (l *findingList) showSelection() {
 	if i := slices.Index(l.order, l.w.store.Selection().Finding); i >= 0 {
@@ -70,13 +88,12 @@ func (l *findingList) showSelection() {
 	}
 }
 
-// findingRow is one finding: its severity as a sign and a word, what it says,
-// and what would mend it.
+// findingRow is one finding: its severity as a sign, what it says, and what
+// would mend it.
 type findingRow struct {
 	widget.BaseWidget
 	l    *findingList
-	sign *widget.Icon
-	word *widget.Label
+	sign *widget.Icon // a shape of its own for each severity
 	text *widget.Label
 	fix  *widget.Button
 	box  *fyne.Container
@@ -84,11 +101,10 @@ type findingRow struct {
 
 func newFindingRow(l *findingList) *findingRow {
 	r := &findingRow{
-		l: l, sign: widget.NewIcon(nil), word: widget.NewLabel(""), text: widget.NewLabel(""),
-		fix: widget.NewButton("", nil),
+		l: l, sign: widget.NewIcon(nil), text: widget.NewLabel(""), fix: widget.NewButton("", nil),
 	}
 	r.text.Truncation = fyne.TextTruncateEllipsis
-	r.box = container.NewBorder(nil, nil, container.NewHBox(r.sign, r.word), r.fix, r.text)
+	r.box = container.NewBorder(nil, nil, r.sign, r.fix, r.text)
 	r.ExtendBaseWidget(r)
 	return r
 }
@@ -101,7 +117,6 @@ func (r *findingRow) show(i int) {
 	w := r.l.w
 	report := w.store.Report()
 	f := report.Findings[i]
-	r.word.SetText(w.words.Text("severity." + string(f.Severity)))
 	r.text.SetText(check.Sentence(report.Plate, f, w.words))
 	switch f.Severity {
 	case check.Error:

@@ -57,14 +57,13 @@ func (w *Window) fileMenu() *fyne.Menu {
 
 func (w *Window) editMenu() *fyne.Menu {
 	t := w.words.Text
-	undo := w.command(t("menu.undo", words.Args{"Edit": ""}), fyne.KeyZ, ctrl, w.undo)
-	if name, ok := w.store.CanUndo(); ok {
-		undo.Label = t("menu.undo", words.Args{"Edit": name})
-	}
-	redo := w.command(t("menu.redo", words.Args{"Edit": ""}), fyne.KeyY, ctrl, w.redo)
-	if name, ok := w.store.CanRedo(); ok {
-		redo.Label = t("menu.redo", words.Args{"Edit": name})
-	}
+	undone, _ := w.store.CanUndo()
+	undo := fyne.NewMenuItem(t("menu.undo", words.Args{"Edit": undone}), w.undo)
+	redone, _ := w.store.CanRedo()
+	redo := fyne.NewMenuItem(t("menu.redo", words.Args{"Edit": redone}), w.redo)
+	// The toolkit knows these two keys by names of its own. They stay enabled
+	// with nothing to undo in the plan, for the text being typed.
+	undo.Shortcut, redo.Shortcut = &fyne.ShortcutUndo{}, &fyne.ShortcutRedo{}
 	return fyne.NewMenu(t("menu.edit"),
 		undo, redo,
 		fyne.NewMenuItemSeparator(),
@@ -89,6 +88,7 @@ func (w *Window) viewMenu() *fyne.Menu {
 		w.command(t("page.plate"), fyne.Key1, ctrl, func() { w.showPage(0); w.focus(w.plate) }),
 		w.command(t("page.chart"), fyne.Key2, ctrl, func() { w.showPage(1) }),
 		w.command(t("menu.checks"), fyne.Key3, ctrl, func() { w.focus(w.findings.list) }),
+		w.command(t("menu.parts"), fyne.Key4, ctrl, w.parts.focus),
 		fyne.NewMenuItemSeparator(),
 		w.command(t("plate.fit"), fyne.Key0, ctrl, w.plate.fit),
 		fyne.NewMenuItemSeparator(),

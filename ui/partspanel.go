@@ -69,6 +69,10 @@ func newPartsPanel(w *Window) *partsPanel {
 	return p
 }
 
+// focus gives the keys to the first section's choice of item, from where Tab
+// leads through the rest.
+func (p *partsPanel) focus() { p.w.focus(p.sections[0].choose.pick) }
+
 // refresh shows the plan.
 func (p *partsPanel) refresh() {
 	for _, s := range p.sections {

@@ -50,23 +50,23 @@ func (v *plateView) under(at fyne.Position) hit {
 		}
 	}
 	if h.catch >= 0 {
-		h.angle = v.w.store.StopAt(p, h.catch)
+		h.angle = v.w.store.StopAt(p, h.catch, v.w.store.View().Snap)
 	}
 	return h
 }
 
-// MouseDown takes the focus and remembers where a click may begin.
+// MouseDown takes the focus and remembers what is pressed.
 func (v *plateView) MouseDown(e *desktop.MouseEvent) {
 	v.w.focus(v)
-	v.press, v.button, v.moved = e.Position, e.Button, false
+	v.press = pressed{at: e.Position, button: e.Button, hit: v.under(e.Position)}
 }
 
 // MouseUp ends a click: on a seat it selects its stop, on the ring it adds one.
 func (v *plateView) MouseUp(e *desktop.MouseEvent) {
-	if v.moved || v.button != desktop.MouseButtonPrimary || e.Button != v.button {
+	if v.press.moved || v.press.button != desktop.MouseButtonPrimary || e.Button != v.press.button {
 		return
 	}
-	switch h := v.under(v.press); {
+	switch h := v.press.hit; {
 	case h.seat >= 0:
 		v.w.store.SelectStop(v.w.store.StopOfSeat(h.seat))
 	case h.catch >= 0:
@@ -76,18 +76,17 @@ func (v *plateView) MouseUp(e *desktop.MouseEvent) {
 	}
 }
 
-// newStop returns the stop that a click on a ring asks for.
-func (w *Window) newStop(h hit) plan.Stop {
-	s := plan.Stop{Angle: h.angle.Degrees(), BothSides: w.store.View().BothSides && h.angle != 0}
-	if h.catch > 0 {
-		s.Catches = []string{w.store.Plan().Catches[h.catch].Name}
-	}
-	return s
-}
-
-// Dragged moves the drawing about.
+// Dragged moves a seat along its ring, else the drawing about.
 func (v *plateView) Dragged(e *fyne.DragEvent) {
-	v.moved = true
+	first := !v.press.moved
+	v.press.moved = true
+	if h := v.press.hit; h.seat >= 0 && v.press.button == desktop.MouseButtonPrimary {
+		if first {
+			v.beginSlide(h)
+		}
+		v.slideTo(e.Position)
+		return
+	}
 	v.pan.DX += e.Dragged.DX
 	v.pan.DY += e.Dragged.DY
 	v.hover.hide()
@@ -95,7 +94,25 @@ func (v *plateView) Dragged(e *fyne.DragEvent) {
 }
 
 // DragEnd ends a move.
-func (v *plateView) DragEnd() {}
+func (v *plateView) DragEnd() {
+	if v.slide.on {
+		v.slide.on = false
+		v.w.store.EndGesture()
+		v.hover.hide()
+	}
+}
+
+// newStop returns the stop that a click on a ring asks for.
+func (w *Window) newStop(h hit) plan.Stop {
+	s := plan.Stop{Angle: h.angle.Degrees(), BothSides: w.store.View().BothSides && hasOtherSide(h.angle)}
+	if h.catch > 0 {
+		s.Catches = []string{w.store.Plan().Catches[h.catch].Name}
+	}
+	return s
+}
+
+// hasOtherSide reports whether the stop at minus an angle is another one.
+func hasOtherSide(a geom.Angle) bool { return (2 * a).Wrap() != 0 }
 
 // Scrolled zooms about the pointer.
 func (v *plateView) Scrolled(e *fyne.ScrollEvent) {
@@ -115,11 +132,7 @@ func (v *plateView) MouseMoved(e *desktop.MouseEvent) {
 		v.hover.hide()
 		v.w.say(v.w.seatReading(pl, h.seat))
 	case h.catch >= 0:
-		c := pl.Plan.Catches[h.catch]
-		az := (geom.Angle(c.Azimuth) + pl.Sigma*h.angle).Wrap()
-		at := v.position(geom.Polar(c.Radius, az))
-		v.hover.show(v.position(geom.Point{}), at,
-			float32(pl.Plan.Seat.Mouth()/2*v.view().Scale), v.w.words.Angle(h.angle.Degrees()), v.w.palette())
+		v.markTurn(h.catch, h.angle)
 		v.w.say(v.w.words.Text("hover.add", words.Args{"Angle": words.Deg(h.angle)}))
 	default:
 		v.hover.hide()

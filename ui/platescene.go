@@ -92,6 +92,7 @@ func (sc scene) paint(c *ink.Canvas, v ink.View, p ink.Palette, angle func(float
 	if sc.shows(sc.plate.SeatsPart) {
 		sc.angles(c, v, p, angle)
 	}
+	sc.turnArrow(c, v, p)
 	sc.scaleBar(c, v, p)
 }
 

@@ -28,10 +28,17 @@ type plateView struct {
 	hover  *hoverMark
 	border *canvas.Rectangle // shows the focus
 
-	zoom   float64    // 1: the plate fills the view
-	pan    fyne.Delta // px of layout from the middle
-	press  fyne.Position
+	zoom  float64    // 1: the plate fills the view
+	pan   fyne.Delta // px of layout from the middle
+	press pressed
+	slide slide
+}
+
+// pressed is what the mouse was pressed on, and whether it has moved since.
+type pressed struct {
+	at     fyne.Position
 	button desktop.MouseButton
+	hit    hit
 	moved  bool
 }
 
@@ -127,6 +134,18 @@ func (v *plateView) fit() {
 	v.zoom, v.pan = 1, fyne.Delta{}
 	v.hover.hide()
 	v.Refresh()
+}
+
+// bring shows the whole plate again if one of the seats is out of sight.
+func (v *plateView) bring(seats []int) {
+	v.refreshScene()
+	for _, s := range seats {
+		at := v.position(v.scene.plate.Seats[s].Centre)
+		if at.X < 0 || at.Y < 0 || at.X > v.Size().Width || at.Y > v.Size().Height {
+			v.fit()
+			return
+		}
+	}
 }
 
 // The limits of zooming: the whole plate small, and one seat filling the view.

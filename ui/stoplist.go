@@ -74,7 +74,7 @@ func (l *stopList) addTyped() {
 	if err == nil {
 		stops := make([]plan.Stop, len(angles))
 		for i, a := range angles {
-			stops[i] = plan.Stop{Angle: a.Degrees(), BothSides: l.both.Checked && a != 0}
+			stops[i] = plan.Stop{Angle: a.Degrees(), BothSides: l.both.Checked && hasOtherSide(a)}
 		}
 		err = l.w.addStops(stops...)
 	}

@@ -20,11 +20,28 @@ func (s *Store) Replace(name string, p plan.Plan) error {
 	if plan.Equal(p, s.plan) {
 		return nil
 	}
-	s.past = append(s.past, step{name, s.plan})
+	if !s.begun {
+		s.past = append(s.past, step{name, s.plan})
+		s.begun = s.gesture
+	}
 	s.future = nil
 	s.put(p)
 	s.tell(PlanChanged | SelectionChanged | FileChanged)
 	return nil
+}
+
+// BeginGesture makes the edits from now to [Store.EndGesture] one to undo: a
+// seat dragged along its ring.
+func (s *Store) BeginGesture() { s.gesture, s.begun = true, false }
+
+// EndGesture ends what BeginGesture began. A gesture that came back to where it
+// started leaves nothing to undo.
+func (s *Store) EndGesture() {
+	if s.begun && plan.Equal(s.past[len(s.past)-1].plan, s.plan) {
+		s.past = s.past[:len(s.past)-1]
+		s.tell(FileChanged)
+	}
+	s.gesture, s.begun = false, false
 }
 
 // CanUndo returns the name of the edit that Undo would take back.
@@ -50,7 +67,7 @@ func (s *Store) Redo() { s.travel(&s.future, &s.past) }
 // other. The log of readings is not a decision and stays as it is.
 func (s *Store) travel(from, to *[]step) {
 	n := len(*from)
-	if n == 0 {
+	if n == 0 || s.gesture {
 		return
 	}
 	goal := (*from)[n-1]

@@ -62,15 +62,15 @@ func (s *Store) SortStops(name string) error {
 
 func byAngle(a, b plan.Stop) int { return cmp.Compare(a.Angle, b.Angle) }
 
-// StopAt returns the table's turn that brings a place of the seats' part, seen
-// from above, under the ball of a catch, rounded to the snap step, as near to 0
-// as it can be and inside the travel where it can be.
-func (s *Store) StopAt(at geom.Point, catch int) geom.Angle {
+// StopAt returns the turn of the table that brings a place of the seats' part,
+// seen from above, under the ball of a catch: rounded to a step in degrees (0:
+// not rounded), inside the travel where it can be, and as near to 0.
+func (s *Store) StopAt(at geom.Point, catch int, step float64) geom.Angle {
 	pl := s.report.Plate
 	c := s.plan.Catches[catch]
 	turn := (pl.Sigma * (at.Azimuth() - geom.Angle(c.Azimuth))).Wrap()
-	if step := s.view.Snap; step > 0 {
-		turn = Tidy(math.Round(turn.Degrees()/step) * step)
+	if step > 0 {
+		turn = Tidy(math.Round(turn.Degrees()/step) * step).Wrap()
 	}
 	t := s.plan.Travel
 	for _, a := range [3]geom.Angle{turn, turn - geom.FullTurn, turn + geom.FullTurn} {

@@ -23,6 +23,8 @@ type Store struct {
 	report detent.Report
 
 	past, future []step
+	gesture      bool // an edit under way that is to be undone as one
+	begun        bool // and has already changed the plan
 
 	path  string    // "" until saved or opened
 	saved plan.Plan // as the file holds it
@@ -66,6 +68,7 @@ func (s *Store) Report() detent.Report { return s.report }
 // Load replaces everything by a plan just made (path "") or read from a file.
 func (s *Store) Load(p plan.Plan, path string) {
 	s.past, s.future = nil, nil
+	s.gesture, s.begun = false, false
 	s.path, s.saved = path, p
 	s.selection = NoSelection
 	s.put(p)
