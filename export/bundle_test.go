@@ -137,6 +137,7 @@ func TestExportPrintsTheDateAndUsesThePaper(t *testing.T) {
 	}
 	assert.Contains(t, get(t, filepath.Join(dated, "plate.csv")), "2026-11-20")
 	assert.Contains(t, get(t, filepath.Join(dated, "plate.dxf")), "2026-11-20")
+	assert.Contains(t, get(t, filepath.Join(dated, "plate.pdf")), "/CreationDate (D:20261120", "the file's own date")
 	assert.NotContains(t, get(t, filepath.Join(plain, "plate.csv")), "2026")
 	assert.Contains(t, get(t, filepath.Join(plain, "plate.pdf")), "595.28 841.89", "A4 in points")
 	assert.Contains(t, get(t, filepath.Join(letter, "plate.pdf")), "612.00 792.00", "Letter in points")

@@ -50,6 +50,13 @@ func TestADeviceGetsOneDrawing(t *testing.T) {
 	assert.NoFileExists(t, os.DevNull+"-base")
 }
 
+// A device loses nothing by being written to again.
+func TestADeviceMayBeAskedForTwice(t *testing.T) {
+	written, err := export.Export(report(t), export.Request{PDF: os.DevNull, CSV: os.DevNull})
+	require.NoError(t, err)
+	assert.Len(t, written, 2)
+}
+
 // Only a device can still run out of room once all files lie on the disk, so
 // its turn comes first.
 func TestAFullDeviceLeavesFilesAlone(t *testing.T) {
