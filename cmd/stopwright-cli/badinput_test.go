@@ -63,8 +63,10 @@ func TestBadInput(t *testing.T) {
 		"nested for ever": {replaced(t, `"title": "One-sided vice base"`, `"title": `+strings.Repeat("[", 1<<20)), []string{"more than a plan file may hold"}},
 		"a text too long": {replaced(t, "One-sided", strings.Repeat("x", 10001)), []string{"title is ", "at most 10000 characters"}},
 		"several at once": {strings.Replace(replaced(t, `"web": 2`, `"web": -1`), `"edge": 4`, `"edge": 101`, 1), []string{"rules.web is -1, must be 0 to 100 mm", "rules.edge is 101, must be 0 to 100 mm"}},
-		"thousands at once": {replaced(t, `"stops": [`, `"stops": [`+strings.ReplaceAll(stops(5000), `"angle"`, `"angel"`)+","),
-			[]string{"stops[0].angel is 0, must be left out", "more"}},
+		"thousands at once": {
+			replaced(t, `"stops": [`, `"stops": [`+strings.ReplaceAll(stops(5000), `"angle"`, `"angel"`)+","),
+			[]string{"stops[0].angel is 0, must be left out", "more"},
+		},
 	} {
 		t.Run(name, func(t *testing.T) {
 			dir := t.TempDir()
