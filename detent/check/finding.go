@@ -43,13 +43,18 @@ func FeatureName(c *words.Catalogue, f plate.Feature) string {
 	return c.Text("feature."+string(f.Kind), words.Args{"N": f.Index + 1})
 }
 
-// anglesOf returns the angles of every stop the seats serve, each once, in the
-// order of the seats.
+// anglesOf returns the angles of every stop that one seat or two serve, each
+// once, in the order of the seats. A seat's services are by angle, so none needs
+// more than a look at the one before it and a search in the other seat's.
 func anglesOf(pl *plate.Plate, seats ...int) []geom.Angle {
 	out := make([]geom.Angle, 0, len(seats))
 	for _, i := range seats {
-		for _, s := range pl.Seats[i].Serves {
-			if !slices.Contains(out, s.Angle) {
+		told := out
+		for k, s := range pl.Seats[i].Serves {
+			if k > 0 && s.Angle == pl.Seats[i].Serves[k-1].Angle {
+				continue
+			}
+			if _, known := slices.BinarySearch(told, s.Angle); !known {
 				out = append(out, s.Angle)
 			}
 		}

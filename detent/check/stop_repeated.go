@@ -5,7 +5,6 @@ import (
 	"slices"
 
 	"stopwright/assets/words"
-	"stopwright/detent/geom"
 	"stopwright/detent/plan"
 	"stopwright/detent/plate"
 )
@@ -23,7 +22,7 @@ var stopRepeated = Check{
 			entries := map[int]bool{}
 			for _, k := range same {
 				entries[pl.Stops[k].Index] = true
-				f.Angles = union(f.Angles, []geom.Angle{pl.Stops[k].Angle})
+				f.Angles = append(f.Angles, pl.Stops[k].Angle)
 			}
 			// A stop barely off 0 does not repeat its own other side.
 			if f.Value = float64(len(entries)); f.Value > f.Limit {

@@ -121,14 +121,16 @@ func root(into []int, i int) int {
 // called as seat 11 of catch 1.
 func number(p plan.Plan, all []Seat) {
 	count := make([]int, len(p.Catches))
+	var tag []byte
 	for i := range all {
 		c := all[i].Catch
 		count[c]++
 		name := p.Catches[c].Name
+		tag = append(tag[:0], name...)
 		if last, _ := utf8.DecodeLastRuneInString(name); unicode.IsDigit(last) {
-			name += "-"
+			tag = append(tag, '-')
 		}
-		all[i].Tag = name + strconv.Itoa(count[c])
+		all[i].Tag = string(strconv.AppendInt(tag, int64(count[c]), 10))
 	}
 }
 
