@@ -29,22 +29,34 @@ func roomyRadius(n int) float64 {
 	return (p.Seat.Mouth() + 2*p.Rules.Web) / (2 * math.Sin(math.Pi/float64(n)))
 }
 
-// BenchmarkSolve times a plate where every web holds, whatever its size, and
-// one where every seat overlaps its neighbours and so has findings to tell.
+// piled is a plate whose n stops are all served by one seat and all lie outside
+// the travel.
+func piled(n int) plan.Plan {
+	p := crowd(n, 105)
+	for i := range p.Stops {
+		p.Stops[i].Angle = 90 + 1e-8*float64(i)
+	}
+	p.Travel = plan.Span{}
+	return p
+}
+
+// BenchmarkSolve times a plate where every web holds, whatever its size, one
+// where every seat overlaps its neighbours and so has findings to tell, and one
+// where all stops come down to one seat and one finding.
 func BenchmarkSolve(b *testing.B) {
 	for _, n := range []int{9, 720, 10_000} {
 		for _, c := range []struct {
-			name   string
-			radius float64
+			name string
+			plan plan.Plan
 		}{
-			{"roomy", roomyRadius(n)},
-			{"crowded", 2.25 * float64(n) / (2 * math.Pi)}, // the arc of a step is half a mouth
+			{"roomy", crowd(n, roomyRadius(n))},
+			{"crowded", crowd(n, 2.25*float64(n)/(2*math.Pi))}, // the arc of a step is half a mouth
+			{"piled", piled(n)},
 		} {
 			b.Run(fmt.Sprintf("%s/%d", c.name, n), func(b *testing.B) {
-				p := crowd(n, c.radius)
 				b.ReportAllocs()
 				for b.Loop() {
-					Solve(p)
+					Solve(c.plan)
 				}
 			})
 		}
