@@ -1,7 +1,9 @@
 package drawing
 
 import (
+	"strings"
 	"sync"
+	"unicode"
 
 	"golang.org/x/image/font"
 	"golang.org/x/image/font/sfnt"
@@ -64,6 +66,33 @@ func TextWidth(s string, size float64) float64 {
 	}
 	return w * size
 }
+
+// Lettered returns s as it can be lettered on one line: white space of any kind
+// becomes single spaces, other control characters go, and a character that the
+// drawing font lacks is shown as a question mark rather than left out.
+func Lettered(s string) string {
+	l := theLetters()
+	l.mu.Lock()
+	defer l.mu.Unlock()
+	shown := strings.Map(func(r rune) rune {
+		switch {
+		case unicode.IsSpace(r):
+			return ' '
+		case unicode.IsControl(r):
+			return -1
+		}
+		// Beyond the basic plane no sheet's font has letters, nor do all
+		// writers have a way to name them.
+		if g, err := l.font.GlyphIndex(&l.buf, r); err != nil || g == 0 || r > 0xFFFF {
+			return missing
+		}
+		return r
+	}, s)
+	return strings.Join(strings.Fields(shown), " ")
+}
+
+// missing stands for a character that the font lacks.
+const missing = '?'
 
 // CapsPerEm returns the height of a capital as a share of the font's size: a
 // text of Size s is set at s/CapsPerEm mm.
