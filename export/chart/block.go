@@ -1,0 +1,81 @@
+package chart
+
+import (
+	"strconv"
+	"strings"
+
+	"stopwright/assets/words"
+	"stopwright/export/drawing"
+)
+
+// blockHeight is the height of the title block at the foot of every page, mm.
+const blockHeight = 21.0
+
+// frame draws the border and the title block of page n of m. The block says
+// what ISO 7200 asks of one, as far as a workshop needs it.
+func (b *board) frame(c Chart, s Sheet, scale Scale, n, of int) {
+	left, right, bottom, top := b.left(), b.right(), b.bottom(), b.top()
+	for _, l := range [4][4]float64{
+		{left, bottom, right, bottom}, {right, bottom, right, top}, {right, top, left, top}, {left, top, left, bottom},
+	} {
+		b.line(thick, l[0], l[1], l[2], l[3])
+	}
+	blockTop, middle := bottom+blockHeight, bottom+blockHeight/2
+	b.line(thick, left, blockTop, right, blockTop)
+
+	text := func(key string, args ...words.Args) string { return c.Words.Text("chart."+key, args...) }
+	const cell = 26.0
+	cells := right - 3*cell
+	b.line(thin, cells, bottom, cells, blockTop)
+	b.line(thin, cells, middle, right, middle)
+	for i, k := range [...]struct{ name, value string }{
+		{text("block.scale"), scale.String()},
+		{text("block.holes"), strconv.Itoa(len(s.Seats) + len(s.Pockets))},
+		{text("block.date"), c.Date},
+		{text("block.units"), text("block.mm")},
+		{text("block.sheet"), text("name")},
+		{text("block.page"), text("block.pages", words.Args{"N": n, "Of": of})},
+	} {
+		x, y := cells+float64(i%3)*cell, middle
+		if i >= 3 {
+			y = bottom
+		}
+		if i%3 > 0 {
+			b.line(thin, x, y, x, y+blockHeight/2)
+		}
+		b.text(x+pad/2, y+blockHeight/2-labelSize-pad/2, labelSize, drawing.Left, k.name)
+		if k.value == "" {
+			b.line(thin, x+pad/2, y+pad*2/3, x+cell-pad/2, y+pad*2/3) // to fill in by hand
+			continue
+		}
+		b.text(x+pad/2, y+pad*2/3, valueSize, drawing.Left, fit(k.value, valueSize, cell-pad))
+	}
+
+	width := cells - left - 2*pad
+	b.title(c.Title, left+pad, middle+1, width)
+	b.text(left+pad, bottom+pad, headSize, drawing.Left, fit(partAndFace(c, s), headSize, width))
+}
+
+// title letters the plan's title on one line, or smaller on two where it is
+// long.
+func (b *board) title(title string, x, y, width float64) {
+	const small, step = 3.5, 5.2
+	if drawing.TextWidth(drawing.Lettered(title), titleSize) <= width {
+		b.text(x, y, titleSize, drawing.Left, title)
+		return
+	}
+	lines := wrap(title, small, width)
+	if len(lines) > 2 {
+		lines = append(lines[:1], fit(strings.Join(lines[1:], " "), small, width))
+	}
+	y += titleSize - small + step/4
+	for _, line := range lines {
+		b.text(x, y, small, drawing.Left, line)
+		y -= step
+	}
+}
+
+// partAndFace names what is shown: "Base, top face up".
+func partAndFace(c Chart, s Sheet) string {
+	return drawing.PartName(c.Words, s.Part) + ", " + c.Words.Text("chart.face."+string(s.Face))
+}

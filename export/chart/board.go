@@ -1,0 +1,114 @@
+package chart
+
+import (
+	"strings"
+
+	"stopwright/detent/geom"
+	"stopwright/export/drawing"
+)
+
+// The two weights of ink on a sheet are those of the drawing model.
+const (
+	thick = drawing.Outline
+	thin  = drawing.Lettering
+)
+
+// The sizes of a sheet's lettering: height of a capital, mm (ISO 3098-1 series
+// where the space allows).
+const (
+	titleSize = 5.0
+	headSize  = 3.0  // of a panel
+	bodySize  = 2.2  // table and text
+	valueSize = 2.5  // in a title block
+	labelSize = 1.8  // names of a title block's cells
+	lineStep  = 1.75 // base line to base line, over size
+)
+
+// Spaces of a sheet, mm.
+const (
+	border = 10.0 // paper's edge to the border: outside every printer's dead edge
+	pad    = 3.0  // border or rule to lettering
+)
+
+// board is one page being drawn.
+type board struct{ drawing.Page }
+
+func newBoard(p Paper) *board {
+	return &board{drawing.Page{Width: p.Width, Height: p.Height}}
+}
+
+func (b *board) left() float64   { return border }
+func (b *board) right() float64  { return b.Width - border }
+func (b *board) bottom() float64 { return border }
+func (b *board) top() float64    { return b.Height - border }
+
+func (b *board) text(x, y, size float64, align drawing.Align, s string) {
+	if s = drawing.Lettered(s); s != "" {
+		b.Add(thin, drawing.Text{At: geom.Point{X: x, Y: y}, Size: size, Align: align, Text: s})
+	}
+}
+
+func (b *board) line(l drawing.Layer, x1, y1, x2, y2 float64) {
+	b.Add(l, drawing.Line{A: geom.Point{X: x1, Y: y1}, B: geom.Point{X: x2, Y: y2}})
+}
+
+// shade tints an upright rectangle.
+func (b *board) shade(x1, y1, x2, y2 float64) {
+	b.Add(drawing.Shade, drawing.Polygon{Points: []geom.Point{{X: x1, Y: y1}, {X: x2, Y: y1}, {X: x2, Y: y2}, {X: x1, Y: y2}}})
+}
+
+// dots stands for what was cut off. (The drawing font has no single character
+// for it.)
+const dots = "..."
+
+// fit returns s, shortened at its end if it is wider than width.
+func fit(s string, size, width float64) string {
+	return shorten(s, size, width, func(r []rune, keep int) string {
+		return strings.TrimSpace(string(r[:keep])) + dots
+	})
+}
+
+// fitEnd returns s, shortened at its start: a tag's number tells it from others.
+func fitEnd(s string, size, width float64) string {
+	return shorten(s, size, width, func(r []rune, keep int) string {
+		return dots + strings.TrimSpace(string(r[len(r)-keep:]))
+	})
+}
+
+// shorten keeps as many characters of s as fit once cut has marked the loss.
+func shorten(s string, size, width float64, cut func(r []rune, keep int) string) string {
+	s = drawing.Lettered(s)
+	if drawing.TextWidth(s, size) <= width {
+		return s
+	}
+	r := []rune(s)
+	lo, hi := 0, len(r)-1
+	for lo < hi {
+		mid := (lo + hi + 1) / 2
+		if drawing.TextWidth(cut(r, mid), size) <= width {
+			lo = mid
+		} else {
+			hi = mid - 1
+		}
+	}
+	return cut(r, lo)
+}
+
+// wrap breaks s into lines no wider than width, at its spaces. A word wider
+// than that is shortened.
+func wrap(s string, size, width float64) []string {
+	var lines []string
+	line := ""
+	for _, word := range strings.Fields(drawing.Lettered(s)) {
+		longer := strings.TrimSpace(line + " " + word)
+		if line != "" && drawing.TextWidth(longer, size) > width {
+			lines = append(lines, line)
+			longer = word
+		}
+		line = fit(longer, size, width)
+	}
+	if line != "" {
+		lines = append(lines, line)
+	}
+	return lines
+}

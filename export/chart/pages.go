@@ -1,0 +1,198 @@
+package chart
+
+import (
+	"strconv"
+	"strings"
+
+	"stopwright/detent/geom"
+	"stopwright/export/drawing"
+)
+
+// Pages lays the chart out on paper, a part after a part: first a small true
+// drawing with what to know and the order of work, then a table with one row a
+// hole, its heading repeated on every page. A chart of no part has no pages.
+func Pages(c Chart, paper Paper) []drawing.Page {
+	type sheetPage struct {
+		*board
+		sheet Sheet
+		scale Scale
+	}
+	var all []sheetPage
+	for _, s := range c.Sheets {
+		boards, scale := sheetPages(c, s, paper)
+		for _, b := range boards {
+			all = append(all, sheetPage{b, s, scale})
+		}
+	}
+	pages := make([]drawing.Page, len(all))
+	for i, p := range all {
+		p.frame(c, p.sheet, p.scale, i+1, len(all))
+		pages[i] = p.Page
+	}
+	return pages
+}
+
+// sheetPages draws all of a part's pages but their borders and title blocks.
+func sheetPages(c Chart, s Sheet, paper Paper) ([]*board, Scale) {
+	b := newBoard(paper)
+	y, scale := b.opening(c, s)
+	columns, rows := seatColumns(c, s), len(s.Seats)
+	if !s.HoldsSeats() {
+		columns, rows = pocketColumns(c, s), len(s.Pockets)
+	}
+	boards := []*board{b}
+	if rows == 0 {
+		b.text(b.left()+pad, y-pad-headSize, headSize, drawing.Left, c.Words.Text("chart.none"))
+		return boards, scale
+	}
+	t := layOut(columns, rows, b.right()-b.left())
+	floor := b.bottom() + blockHeight
+	if y-t.head-t.height(0) < floor {
+		b = newBoard(paper)
+		boards, y = append(boards, b), b.top()
+	}
+	top := y
+	y = t.heading(b, y)
+	for i := range rows {
+		if y-t.height(i) < floor {
+			t.rules(b, top, y)
+			b = newBoard(paper)
+			boards, top = append(boards, b), b.top()
+			y = t.heading(b, top)
+		}
+		y = t.row(b, i, y)
+		if y > floor+fitSlack {
+			b.line(thin, b.left(), y, b.right(), y)
+		}
+	}
+	t.rules(b, top, y)
+	return boards, scale
+}
+
+// The parts of a sheet's first page.
+const (
+	pictureShare = 0.35 // of the page's height
+	rulerLength  = 50.0 // mm, to check the printing with
+	rulerTick    = 1.2
+	factName     = 25.0 // width of a fact's name
+	numberWidth  = 6.0  // of an operation's number
+)
+
+// opening draws the picture, the facts, the cautions and the order of work, and
+// returns where they end and the scale of the picture.
+func (b *board) opening(c Chart, s Sheet) (float64, Scale) {
+	left, right, top := b.left(), b.right(), b.top()
+	middle := (left + right) / 2
+	y := b.panel(middle, top, c.Words.Text("chart.data.title"))
+	for _, f := range facts(c, s) {
+		y = b.fact(f, middle+pad, right-pad, y)
+	}
+	y -= pad
+	b.line(thin, middle, y, right, y)
+	y = b.panel(middle, y, c.Words.Text("chart.data.cautions"))
+	for _, key := range [...]string{"unplug", "clamp", "eyes", "manual"} {
+		y = b.paragraph(c.Words.Text("caution."+key), middle+pad, right-pad, y)
+	}
+	end := min(y-pad/2, top-pictureShare*b.Height)
+	b.notes(c, s.Plate.Plan.Notes, geom.Point{X: middle, Y: end}, geom.Point{X: right, Y: y - pad/2})
+
+	caption := b.panel(left, top, partAndFace(c, s))
+	b.text(left+pad, caption-bodySize, bodySize, drawing.Left, c.Words.Text("chart.face.lies"))
+	ruler := end + pad + rulerTick
+	b.ruler(c, left+pad, ruler)
+	scale := b.picture(s, geom.Point{X: left, Y: ruler + bodySize}, geom.Point{X: middle, Y: caption + headSize})
+	b.line(thin, middle, end, middle, top)
+	b.line(thick, left, end, right, end)
+	steps := work(c, s)
+	if len(steps) == 0 {
+		return end, scale
+	}
+	return b.steps(c, steps, end), scale
+}
+
+// panel letters a heading below y and returns where its text may begin.
+func (b *board) panel(left, y float64, title string) float64 {
+	b.text(left+pad, y-pad-headSize, headSize, drawing.Left, title)
+	return y - pad - headSize - pad*0.9
+}
+
+// notes letters the plan's notes in a space of the page, and rules lines to
+// write more on; nothing where there is no room for a line.
+func (b *board) notes(c Chart, notes string, lo, hi geom.Point) {
+	lines := wrap(notes, bodySize, hi.X-lo.X-2*pad)
+	const ruled = 6.5
+	if hi.Y-lo.Y < 2*pad+headSize+ruled {
+		return
+	}
+	b.line(thin, lo.X, hi.Y, hi.X, hi.Y)
+	y := b.panel(lo.X, hi.Y, c.Words.Text("chart.notes"))
+	for i, line := range lines {
+		last := y-2*leading(bodySize) < lo.Y+pad
+		if last && i+1 < len(lines) {
+			line = fit(strings.Join(lines[i:], " "), bodySize, hi.X-lo.X-2*pad)
+		}
+		b.text(lo.X+pad, y-bodySize, bodySize, drawing.Left, line)
+		if y -= leading(bodySize); last {
+			return
+		}
+	}
+	for y -= ruled - pad/2; y > lo.Y+pad/2; y -= ruled {
+		b.line(thin, lo.X+pad, y, hi.X-pad, y)
+	}
+}
+
+// fact letters a name and its value, wrapped, and returns where the next begins.
+func (b *board) fact(f fact, left, right, y float64) float64 {
+	b.text(left, y-bodySize, bodySize, drawing.Left, f.name)
+	return b.paragraph(f.value, left+factName, right, y)
+}
+
+// paragraph letters a text, wrapped, below y and returns where the next begins.
+func (b *board) paragraph(text string, left, right, y float64) float64 {
+	for _, line := range wrap(text, bodySize, right-left) {
+		b.text(left, y-bodySize, bodySize, drawing.Left, line)
+		y -= leading(bodySize)
+	}
+	return y - 0.25*bodySize
+}
+
+// ruler draws a bar of known length: a printer that shrinks the sheet is found
+// out with a rule.
+func (b *board) ruler(c Chart, x, y float64) {
+	b.line(thin, x, y, x+rulerLength, y)
+	for d := 0.0; d <= rulerLength; d += 10 {
+		up := rulerTick
+		if d == 0 || d == rulerLength {
+			up *= 1.8
+		}
+		b.line(thin, x+d, y, x+d, y+up)
+	}
+	text := c.Words.Text("chart.ruler", map[string]any{"Length": c.Words.Length(rulerLength)})
+	b.text(x+rulerLength+pad/2, y, labelSize, drawing.Left, text)
+}
+
+// steps letters the order of work in two columns below y, closes it with a
+// rule, and returns where that stands.
+func (b *board) steps(c Chart, steps []string, y float64) float64 {
+	start := b.panel(b.left(), y, c.Words.Text("chart.work.title"))
+	middle := (b.left() + b.right()) / 2
+	width := middle - b.left() - 2*pad - numberWidth
+	tall := make([]float64, len(steps))
+	var total float64
+	for i, s := range steps {
+		tall[i] = float64(len(wrap(s, bodySize, width)))*leading(bodySize) + 0.25*bodySize
+		total += tall[i]
+	}
+	low, at, x := start, start, b.left()+pad
+	for i, s := range steps {
+		if x < middle && start-at+tall[i]/2 > total/2 {
+			x, at = middle+pad, start
+		}
+		b.text(x, at-bodySize, bodySize, drawing.Left, strconv.Itoa(i+1))
+		at = b.paragraph(s, x+numberWidth, x+numberWidth+width, at)
+		low = min(low, at)
+	}
+	low -= pad / 2
+	b.line(thick, b.left(), low, b.right(), low)
+	return low
+}
