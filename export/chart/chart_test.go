@@ -60,12 +60,12 @@ func TestPointLength(t *testing.T) {
 
 func TestDepthStop(t *testing.T) {
 	for _, c := range []struct {
-		why                string
-		set                func(s *plan.Seat)
-		depth, depthStop   float64
-		standard           string
-		pin                float64
-		balls              bool
+		why              string
+		set              func(s *plan.Seat)
+		depth, depthStop float64
+		standard         string
+		pin              float64
+		balls            bool
 	}{
 		{"a blind hole goes deeper by the drill's point", func(*plan.Seat) {}, 6, 6 + 2.25/math.Tan(59*math.Pi/180), "metric", 4.5, false},
 		{"a flat end has no point", func(s *plan.Seat) { s.DrillPoint = 180 }, 6, 6, "metric", 4.5, false},
