@@ -19,8 +19,8 @@ func ArcBetween(radius float64, a, b Angle) Arc {
 	return Arc{Radius: radius, From: a, Sweep: b - a}
 }
 
-// Whole reports whether the arc is a full circle.
-func (a Arc) Whole() bool { return a.Sweep >= FullTurn }
+// Whole reports whether the arc is a full circle, rounding allowed for.
+func (a Arc) Whole() bool { return a.Sweep >= FullTurn-angleSlack }
 
 // Contains reports whether azimuth az lies on the arc, end points included.
 func (a Arc) Contains(az Angle) bool {

@@ -56,7 +56,7 @@ func randomPlan(t *rapid.T) plan.Plan {
 	}
 	if whether() {
 		p.Collar = &plan.Collar{
-			Clearance: number(-5, 50), OutsideDiameter: size(), Thickness: size(), Material: text(),
+			Clearance: number(max(-5, 0.101-p.Turntable.Diameter), 50), OutsideDiameter: size(), Thickness: size(), Material: text(),
 			Screws: plan.Screws{Count: some(360), Circle: size(), Diameter: small(), Start: turn()},
 		}
 	}
@@ -64,8 +64,9 @@ func randomPlan(t *rapid.T) plan.Plan {
 	p.Catch = plan.Catch{
 		BallDiameter: small(), Protrusion: small(), FreeForce: number(0, 1000), FlushForce: number(0, 1000),
 		BodyDiameter: small(), BodyLength: small(), FlangeDiameter: orZero(small()), FlangeThickness: small(),
-		BodyAllowance: number(-5, 50), RecessAllowance: number(-5, 50),
+		RecessAllowance: number(-5, 50),
 	}
+	p.Catch.BodyAllowance = number(max(-5, 0.101-p.Catch.BodyDiameter), 50)
 	p.Catches = nil
 	for i := range 1 + some(5) {
 		p.Catches = append(p.Catches, plan.Placement{Name: fmt.Sprint(i, text()), Azimuth: turn(), Radius: size()})

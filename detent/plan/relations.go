@@ -2,6 +2,7 @@ package plan
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strconv"
 )
@@ -10,6 +11,10 @@ import (
 // backwards, names that are not unique, seats that are too many.
 func (c *checker) relations(p *Plan) {
 	c.ordered("travel.from", p.Travel.From, "travel.to", p.Travel.To)
+	c.leaves(p.Catch.BodyDiameter, "catch.body_diameter", "catch.body_allowance", p.Catch.BodyAllowance, hardware.lo)
+	if p.Collar != nil {
+		c.leaves(p.Turntable.Diameter, "turntable.diameter", "collar.clearance", p.Collar.Clearance, sizes.lo)
+	}
 	c.ordered("shop.humidity.low", p.Shop.Humidity.Low, "shop.humidity.high", p.Shop.Humidity.High)
 	if len(p.Features) <= MaxFeatures {
 		for i, f := range p.Features {
@@ -30,6 +35,14 @@ func (c *checker) relations(p *Plan) {
 func (c *checker) ordered(fromPath string, from float64, toPath string, to float64) {
 	if from > to && !c.hasUnread(fromPath) && !c.hasUnread(toPath) {
 		c.add(fromPath, numeral(from), "at most "+toPath+", which is "+numeral(to))
+	}
+}
+
+// leaves adds a problem where an allowance takes so much off a size that less
+// than least (mm) is left to be cut.
+func (c *checker) leaves(size float64, sizePath, path string, allowance, least float64) {
+	if size+allowance < least && !c.hasUnread(sizePath) && !c.hasUnread(path) {
+		c.add(path, numeral(allowance), fmt.Sprintf("at least %s mm, so that with %s %s mm is left", numeral(math.Round((least-size)*1e9)/1e9), sizePath, numeral(least)))
 	}
 }
 

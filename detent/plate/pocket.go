@@ -32,8 +32,9 @@ func pockets(p plan.Plan) []Pocket {
 			Catch: i, Name: at.Name, Azimuth: az, Radius: at.Radius, Centre: geom.Polar(at.Radius, az),
 			Body: c.BodyDiameter + c.BodyAllowance, BodyDepth: c.BodyLength,
 		}
-		if c.FlangeDiameter > 0 {
-			k.Rim, k.RimDepth = c.FlangeDiameter, c.FlangeThickness+c.RecessAllowance
+		// A flange that the allowance lifts off the face needs no recess.
+		if depth := c.FlangeThickness + c.RecessAllowance; c.FlangeDiameter > 0 && depth > 0 {
+			k.Rim, k.RimDepth = c.FlangeDiameter, depth
 			k.BodyDepth += c.RecessAllowance // the whole catch sits that much deeper
 		}
 		out[i] = k

@@ -86,7 +86,9 @@ func cross(d *Drawing, at geom.Point, radius float64) {
 func seatShapes(d *Drawing, pl *plate.Plate) {
 	pitchCircles(d, pl)
 	for _, t := range pl.Tracks {
-		d.Add(Track, ArcOf(t.Path))
+		if t.Path.Sweep > 0 { // a table that cannot turn leaves no track
+			d.Add(Track, ArcOf(t.Path))
+		}
 	}
 	seat := pl.Plan.Seat
 	for i, s := range pl.Seats {

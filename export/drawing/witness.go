@@ -28,13 +28,21 @@ func witness(d *Drawing, pl *plate.Plate, part plan.Part) {
 	}})
 }
 
-// witnessAzimuth returns where the mark stands: of a few places on the right,
-// none of them on an axis of the drawing, the one that keeps farthest from
-// every hole of every part, the first of equals.
+// witnessClear is the room (mm) a mark must have to the nearest hole.
+const witnessClear = 4.0
+
+// witnessAzimuth returns where the mark stands: the first of a few places on
+// the right, none of them on an axis of the drawing, that is clear of every
+// hole of every part, so that it stays where it is while stops come and go;
+// else the one with most room, the first of equals.
 func witnessAzimuth(pl *plate.Plate) geom.Angle {
 	best, room := geom.Angle(0), math.Inf(-1)
 	for _, az := range [...]geom.Angle{50, 65, 40, 115, 130, 75, 105, 30, 150} {
-		if r := witnessRoom(pl, az); r > room+roomSlack {
+		r := witnessRoom(pl, az)
+		if r >= witnessClear {
+			return az
+		}
+		if r > room+roomSlack {
 			best, room = az, r
 		}
 	}
