@@ -41,7 +41,8 @@ func (c *checker) ordered(fromPath string, from float64, toPath string, to float
 // leaves adds a problem where an allowance takes so much off a size that less
 // than least (mm) is left to be cut.
 func (c *checker) leaves(size float64, sizePath, path string, allowance, least float64) {
-	if size+allowance < least && !c.hasUnread(sizePath) && !c.hasUnread(path) {
+	const slack = 1e-9 // mm: 0.6 less 0.5 is to be 0.1
+	if size+allowance < least-slack && !c.hasUnread(sizePath) && !c.hasUnread(path) {
 		c.add(path, numeral(allowance), fmt.Sprintf("at least %s mm, so that with %s %s mm is left", numeral(math.Round((least-size)*1e9)/1e9), sizePath, numeral(least)))
 	}
 }
