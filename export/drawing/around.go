@@ -23,38 +23,75 @@ func aroundSegment(s geom.Segment, half float64) []Shape {
 	if s.A == s.B {
 		return []Shape{Circle{s.A, half}}
 	}
-	d := s.B.Sub(s.A)
-	n := geom.Point{X: -d.Y, Y: d.X}.Scale(half / d.Norm()) // to the left, going from A to B
-	left := FromAzimuth(n.Azimuth())
+	left := s.B.Sub(s.A).Azimuth() - 90 // going from A to B
+	n := geom.Polar(half, left)
 	return []Shape{
 		Line{s.A.Sub(n), s.B.Sub(n)},
-		Arc{s.B, half, math.Mod(left+180, 360), 180},
+		Arc{s.B, half, FromAzimuth(left + 180), 180},
 		Line{s.B.Add(n), s.A.Add(n)},
-		Arc{s.A, half, left, 180},
+		Arc{s.A, half, FromAzimuth(left), 180},
 	}
 }
 
-// aroundArc returns two concentric arcs and two round ends. Where the slot is
-// wider than its radius the inner arc is gone and the ends meet on the pivot
-// side; where it goes all round it is two circles.
+// aroundArc returns the outer edge, the inner edge if there is one, and the
+// round ends between them, in the order of a pen that follows the outline. Where
+// the ends meet each other, across a gap narrower than the slot or over the
+// pivot, there are two outlines, or the outer one alone.
 func aroundArc(a geom.Arc, half float64) []Shape {
-	outer := geom.Arc{Radius: a.Radius + half, From: a.From, Sweep: a.Sweep}
-	inner := geom.Arc{Radius: a.Radius - half, From: a.From, Sweep: a.Sweep}
-	var out []Shape
-	if a.Sweep > 0 {
-		out = append(out, ArcOf(outer))
-		if inner.Radius > 0 {
-			out = append(out, ArcOf(inner))
-		}
-	}
-	if a.Whole() {
-		return out
-	}
 	if a.Sweep == 0 {
-		return append(out, Circle{a.Start(), half})
+		return []Shape{Circle{a.Start(), half}}
 	}
-	return append(out,
-		Arc{a.Start(), half, FromAzimuth(a.From), 180},
-		Arc{a.End(), half, math.Mod(FromAzimuth(a.From+a.Sweep)+180, 360), 180},
-	)
+	outerEdge := ArcOf(geom.Arc{Radius: a.Radius + half, From: a.From, Sweep: a.Sweep})
+	innerEdge := ArcOf(geom.Arc{Radius: a.Radius - half, From: a.From, Sweep: a.Sweep})
+	if a.Whole() {
+		if a.Radius > half {
+			return []Shape{outerEdge, innerEdge}
+		}
+		return []Shape{outerEdge}
+	}
+	round := func(centre geom.Point, from geom.Angle, sweep float64) Shape {
+		return Arc{centre, half, from.Turn().Degrees(), sweep}
+	}
+	// Anticlockwise the end at From runs from the outer edge to the inner one,
+	// the end at To the other way.
+	first, last := 90-a.From, 270-(a.From+a.Sweep)
+	outer, inner, meet := endsMeet(a, half)
+	if !meet {
+		return []Shape{outerEdge, round(a.Start(), first, 180), innerEdge, round(a.End(), last, 180)}
+	}
+	out := []Shape{
+		outerEdge,
+		round(a.Start(), first, outer),
+		round(a.End(), last+180-geom.Angle(outer), outer),
+	}
+	if inner > 0 {
+		out = append(out,
+			innerEdge,
+			round(a.End(), last, inner),
+			round(a.Start(), first+180-geom.Angle(inner), inner),
+		)
+	}
+	return out
+}
+
+// endsMeet reports whether the round ends of a slot meet, and how far (degrees)
+// each then runs from the outer edge, and from the inner edge if there is one.
+//
+// They meet on the line from the pivot through the middle of the gap. With g
+// half the gap, an end's middle is R sin g off that line, and so the directions
+// from it to the meeting points are asin(R sin g / half) off the line, on either
+// side; the direction away from the pivot is g off it.
+func endsMeet(a geom.Arc, half float64) (outer, inner float64, meet bool) {
+	g := (geom.FullTurn - a.Sweep) / 2
+	sin, cos := g.SinCos()
+	off := a.Radius * sin
+	open := a.Radius > half // there is material left on the pivot
+	if open && (cos <= 0 || off >= half) {
+		return 0, 0, false
+	}
+	to := geom.FromRadians(math.Asin(math.Min(1, off/half)))
+	if open {
+		inner = (to - g).Degrees()
+	}
+	return (g + to).Degrees(), inner, true
 }
