@@ -1,9 +1,10 @@
 // Package words holds every sentence the program says, by key and language, so
 // that findings, sheets and the window speak with one voice and a translation
-// is one file. It needs no window toolkit.
+// is one folder. It needs no window toolkit.
 //
-// A language is a JSON file of key to text; {{.Name}} in a text stands for an
-// argument. The form is the window toolkit's own, so one file serves both.
+// A language is a folder of JSON files, one a subject, of key to text;
+// {{.Name}} in a text stands for an argument. The form is the window toolkit's
+// own, so the same files can serve both.
 package words
 
 import (
@@ -16,7 +17,7 @@ import (
 	"strings"
 )
 
-//go:embed *.json
+//go:embed */*.json
 var files embed.FS
 
 // MM is a length in millimetres that a [Catalogue] writes in its own unit.
@@ -50,19 +51,42 @@ func English() *Catalogue {
 // In returns the catalogue of a language ("en"), or an error naming those there
 // are.
 func In(language string) (*Catalogue, error) {
-	data, err := files.ReadFile(language + ".json")
-	if err != nil {
+	subjects, err := files.ReadDir(language)
+	if err != nil || language == "." {
 		return nil, fmt.Errorf("no language %q; there are %s", language, strings.Join(Languages(), ", "))
 	}
 	c := &Catalogue{
 		Language: language,
 		Length:   func(mm float64) string { return trim(mm, 2) + " mm" },
 		Angle:    func(deg float64) string { return trim(deg, 3) + "°" },
+		texts:    map[string]string{},
 	}
-	if err := json.Unmarshal(data, &c.texts); err != nil {
-		return nil, fmt.Errorf("language %s: %w", language, err)
+	for _, s := range subjects {
+		name := path.Join(language, s.Name())
+		if err := c.read(name); err != nil {
+			return nil, fmt.Errorf("%s: %w", name, err)
+		}
 	}
 	return c, nil
+}
+
+// read adds the texts of one file. A key may stand in one file only.
+func (c *Catalogue) read(name string) error {
+	data, err := files.ReadFile(name)
+	if err != nil {
+		return err
+	}
+	var texts map[string]string
+	if err := json.Unmarshal(data, &texts); err != nil {
+		return err
+	}
+	for key, text := range texts {
+		if c.Has(key) {
+			return fmt.Errorf("%s stands in another file too", key)
+		}
+		c.texts[key] = text
+	}
+	return nil
 }
 
 // Languages returns the languages there are, sorted.
@@ -70,7 +94,7 @@ func Languages() []string {
 	entries, _ := files.ReadDir(".")
 	var out []string
 	for _, e := range entries {
-		out = append(out, strings.TrimSuffix(e.Name(), path.Ext(e.Name())))
+		out = append(out, e.Name())
 	}
 	sort.Strings(out)
 	return out
