@@ -19,17 +19,24 @@ const (
 
 // witness draws the mark inside the part's outer edge.
 func witness(d *Drawing, pl *plate.Plate, part plan.Part) {
-	az := witnessAzimuth(pl)
-	top := plate.OutlineOf(pl.Plan, part).Reach(az) - witnessGap
-	foot := top - witnessHeight
-	across := geom.Polar(witnessFoot, az+90)
-	d.Add(Witness, Polygon{[]geom.Point{
-		geom.Polar(top, az), geom.Polar(foot, az), geom.Polar(foot, az).Add(across),
-	}})
+	corners := witnessCorners(pl, part, witnessAzimuth(pl))
+	d.Add(Witness, Polygon{corners[:]})
+}
+
+// witnessCorners returns the tip of the mark, the corner below it on the same
+// radius, and the end of its foot. Where less than twice its height is left
+// between the edge and the opening on the pivot, the mark is as much smaller.
+func witnessCorners(pl *plate.Plate, part plan.Part, az geom.Angle) [3]geom.Point {
+	edge := plate.OutlineOf(pl.Plan, part).Reach(az)
+	space := edge - plate.BoreOf(pl.Plan, part)/2
+	k := math.Max(0, math.Min(1, space/(2*(witnessGap+witnessHeight))))
+	tip := geom.Polar(edge-k*witnessGap, az)
+	corner := geom.Polar(edge-k*(witnessGap+witnessHeight), az)
+	return [3]geom.Point{tip, corner, corner.Add(geom.Polar(k*witnessFoot, az+90))}
 }
 
 // witnessClear is the room (mm) a mark must have to the nearest hole.
-const witnessClear = 4.0
+const witnessClear = 1.0
 
 // witnessAzimuth returns where the mark stands: the first of a few places on
 // the right, none of them on an axis of the drawing, that is clear of every
@@ -53,26 +60,34 @@ func witnessAzimuth(pl *plate.Plate) geom.Angle {
 const roomSlack = 1e-6
 
 // witnessRoom returns the least distance (mm) from the mark at az, in any part,
-// to the edge of a hole there.
+// to the edge of a hole there; where the mark leaves a part, how far, negative.
+// The mark counts as the circle through its corners, whose middle is halfway
+// along its long side.
 func witnessRoom(pl *plate.Plate, az geom.Angle) float64 {
 	room := math.Inf(1)
+	keep := func(free float64) { room = math.Min(room, free) }
 	for _, part := range Parts(pl.Plan) {
-		top := plate.OutlineOf(pl.Plan, part).Reach(az) - witnessGap
-		mid := geom.Polar(top-witnessHeight/2, az)
-		keep := func(free float64) { room = math.Min(room, free) }
+		corners := witnessCorners(pl, part, az)
+		for _, c := range corners {
+			if in := plate.OutlineOf(pl.Plan, part).Inside(c); in < 0 {
+				keep(in)
+			}
+		}
+		mid := corners[0].Add(corners[2]).Scale(0.5)
+		half := corners[0].Distance(corners[2]) / 2
 		for _, f := range pl.Features {
 			if f.Part == part {
-				keep(f.Clear(mid, 0))
+				keep(f.Clear(mid, half))
 			}
 		}
 		if part == pl.CatchPart {
 			for _, p := range pl.Pockets {
-				keep(p.Centre.Distance(mid) - p.Widest()/2)
+				keep(p.Centre.Distance(mid) - p.Widest()/2 - half)
 			}
 		}
 		if part == pl.SeatsPart {
 			for _, s := range pl.Seats {
-				keep(s.Centre.Distance(mid) - pl.Plan.Seat.Mouth()/2)
+				keep(s.Centre.Distance(mid) - pl.Plan.Seat.Mouth()/2 - half)
 			}
 		}
 	}
