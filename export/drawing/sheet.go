@@ -1,6 +1,7 @@
 package drawing
 
 import (
+	"math"
 	"strings"
 
 	"stopwright/assets/words"
@@ -48,24 +49,25 @@ func AllParts(pl *plate.Plate, info Info) Drawing {
 		sheet := PartSheet(pl, part, info)
 		b := sheet.Bounds()
 		if k > 0 {
-			x += partGap - b.Min.X
+			x = math.Ceil(x + partGap - b.Min.X) // whole, so that the name says it exactly
 		}
-		at := geom.Point{X: x}
-		d.Place(sheet, Transform{Scale: 1, Move: at})
-		frame(&d, at, plate.OutlineOf(pl.Plan, part), info.Words.Text("sheet.frame", words.Args{
-			"Part": PartName(info.Words, part), "X": words.MM(at.X), "Y": words.MM(at.Y),
+		frame(&sheet, plate.OutlineOf(pl.Plan, part), info.Words.Text("sheet.frame", words.Args{
+			"Part": PartName(info.Words, part), "X": words.MM(x), "Y": words.MM(0),
 		}))
+		d.Place(sheet, Transform{Scale: 1, Move: geom.Point{X: x}})
 		x += b.Max.X
 	}
 	return d
 }
 
-// frame marks a part's own origin and axes.
-func frame(d *Drawing, at geom.Point, o plate.Outline, name string) {
+// frame marks a part's own origin and axes, and writes its name above them from
+// the left, where the notes below are always the wider.
+func frame(d *Drawing, o plate.Outline, name string) {
+	left := d.Bounds().Min.X
 	right, up := o.Reach(90)+margin, o.Reach(0)+margin
-	d.Add(Frame, Line{at.Sub(geom.Point{X: right}), at.Add(geom.Point{X: right})})
-	d.Add(Frame, Line{at.Sub(geom.Point{Y: up}), at.Add(geom.Point{Y: up})})
-	d.Add(Lettering, Text{At: at.Add(geom.Point{Y: up + tagSize}), Size: noteSize, Align: Bottom, Text: name})
+	d.Add(Frame, Line{geom.Point{X: -right}, geom.Point{X: right}})
+	d.Add(Frame, Line{geom.Point{Y: -up}, geom.Point{Y: up}})
+	d.Add(Lettering, Text{At: geom.Point{X: left, Y: up + tagSize}, Size: noteSize, Text: name})
 }
 
 // PartName returns the name of a part in words.
@@ -80,14 +82,15 @@ func ViewName(c *words.Catalogue, part plan.Part) string {
 func partNotes(pl *plate.Plate, part plan.Part, info Info) []string {
 	c := info.Words
 	lines := []string{
-		strings.TrimSpace(pl.Plan.Title),
+		strings.Join(strings.Fields(pl.Plan.Title), " "), // on one line, however it was typed
 		c.Text("sheet.part", words.Args{"Part": PartName(c, part), "View": ViewName(c, part)}),
 		c.Text("sheet.units"),
 	}
 	if info.Date != "" {
 		lines = append(lines, c.Text("sheet.date", words.Args{"Date": info.Date}))
 	}
-	return append(lines, c.Text("sheet.witness"), c.Text("caution.clamp"), c.Text("caution.eyes"), c.Text("caution.manual"))
+	return append(lines, c.Text("sheet.witness"),
+		c.Text("caution.unplug"), c.Text("caution.clamp"), c.Text("caution.eyes"), c.Text("caution.manual"))
 }
 
 // notes writes lines below everything drawn so far, the first as a title.
