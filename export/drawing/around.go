@@ -10,13 +10,10 @@ import (
 // around returns the closed outline at distance half from a feature's centre
 // line: a circle, a slot with round ends, or a curved slot with round ends.
 func around(c plate.Core, half float64) []Shape {
-	switch c := c.(type) {
-	case geom.Arc:
-		return aroundArc(c, half)
-	case geom.Segment:
-		return aroundSegment(c, half)
+	if a, curved := c.(geom.Arc); curved {
+		return aroundArc(a, half)
 	}
-	return nil
+	return aroundSegment(c.(geom.Segment), half) // the only other kind there is
 }
 
 func aroundSegment(s geom.Segment, half float64) []Shape {

@@ -207,8 +207,10 @@ func TestOutlinesAndPitchCircles(t *testing.T) {
 		{plan.PartTurntable, Ring, []Shape{Circle{Radius: 105}, Circle{Radius: 80}}, "of the pockets"},
 		{plan.PartBase, Ring, []Shape{Circle{Radius: 105}, Circle{Radius: 80}}, "of the seats"},
 		{plan.PartBase, Outline, []Shape{
-			Line{geom.Point{X: -170, Y: -160}, geom.Point{X: 170, Y: -160}}, Line{geom.Point{X: 170, Y: -160}, geom.Point{X: 170, Y: 160}},
-			Line{geom.Point{X: 170, Y: 160}, geom.Point{X: -170, Y: 160}}, Line{geom.Point{X: -170, Y: 160}, geom.Point{X: -170, Y: -160}},
+			Line{geom.Point{X: -170, Y: -160}, geom.Point{X: 170, Y: -160}},
+			Line{geom.Point{X: 170, Y: -160}, geom.Point{X: 170, Y: 160}},
+			Line{geom.Point{X: 170, Y: 160}, geom.Point{X: -170, Y: 160}},
+			Line{geom.Point{X: -170, Y: 160}, geom.Point{X: -170, Y: -160}},
 		}, "a rectangle, width along x"},
 		{plan.PartCollar, Outline, []Shape{Circle{Radius: 155}}, "a ring"},
 		{plan.PartCollar, Bore, []Shape{Circle{Radius: 130.25}}, "clearance is a difference of diameters"},

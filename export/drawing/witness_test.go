@@ -141,3 +141,18 @@ func TestWitnessMarkStaysOnAwkwardParts(t *testing.T) {
 		})
 	}
 }
+
+func TestWitnessMarkWhereThereIsNoRoom(t *testing.T) {
+	p := everything(plan.PartTurntable, plan.Clockwise)
+	p.Base = plan.Base{Shape: plan.Disc, Diameter: 340, Thickness: 18}
+	p.Collar = nil
+	// Slots take every place at the edge; that at 105 only half as deep.
+	p.Features = []plan.Feature{
+		{Part: plan.PartBase, Kind: plan.ArcSlot, Radius: 160, From: 20, To: 90, Width: 40},
+		{Part: plan.PartBase, Kind: plan.ArcSlot, Radius: 160, From: 95, To: 110, Width: 10},
+		{Part: plan.PartBase, Kind: plan.ArcSlot, Radius: 160, From: 112, To: 170, Width: 40},
+	}
+	pl := plate.New(p)
+	require.Negative(t, witnessRoom(pl, 105), "even there it lies over a slot")
+	assert.Equal(t, geom.Angle(105), witnessAzimuth(pl), "the least bad place")
+}
