@@ -30,7 +30,8 @@ func TestText(t *testing.T) {
 	}{
 		{"a text without a gap", "part.base", nil, "Base"},
 		{
-			"lengths and angles in the catalogue's units", "check.web-thin.seat", []words.Args{{
+			"lengths and angles in the catalogue's units", "check.web-thin.seat",
+			[]words.Args{{
 				"A": "A1", "AngleA": words.Deg(-12.5), "B": "B2", "AngleB": words.Deg(360.0 / 7),
 				"Left": words.MM(1.006), "Limit": words.MM(2),
 			}},
@@ -38,7 +39,8 @@ func TestText(t *testing.T) {
 		},
 		{"whole numbers", "feature.hole", []words.Args{{"N": 7}}, expected("feature.hole", "N", "7")},
 		{
-			"a list of angles", "check.stop-outside-travel.several", []words.Args{{
+			"a list of angles", "check.stop-outside-travel.several",
+			[]words.Args{{
 				"Angles": []words.Deg{180, -180}, "From": words.Deg(-90), "To": words.Deg(90),
 			}},
 			expected("check.stop-outside-travel.several", "Angles", "180°, -180°", "From", "-90°", "To", "90°"),
