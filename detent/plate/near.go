@@ -166,3 +166,20 @@ func firstTrue(n int, holds func(int) bool) int {
 	}
 	return lo
 }
+
+// nearestTo returns the seat nearest to a place.
+func (ix ringIndex) nearestTo(p geom.Point) Neighbour {
+	best := Neighbour{-1, math.Inf(1)}
+	at := p.Azimuth().Turn()
+	for _, r := range ix.rings {
+		if math.Abs(r.radius-p.Norm()) >= best.Distance {
+			continue
+		}
+		for _, seat := range r.beside(at) {
+			if d := ix.seats[seat].Centre.Distance(p); d < best.Distance {
+				best = Neighbour{seat, d}
+			}
+		}
+	}
+	return best
+}

@@ -2,11 +2,12 @@ package drawing
 
 import "stopwright/detent/geom"
 
-// Transform mirrors (x changes sign), then scales, then moves. It never
-// rotates. Scale must be above 0. Lettering keeps its size and reads the right
-// way round whatever the transform: only its place moves.
+// Transform mirrors (x changes sign), then turns about the origin, then scales,
+// then moves. Scale must be above 0. Lettering keeps its size and reads the
+// right way round whatever the transform: only its place moves.
 type Transform struct {
 	Mirror bool
+	Turn   geom.Angle // clockwise
 	Scale  float64
 	Move   geom.Point
 }
@@ -15,6 +16,9 @@ type Transform struct {
 func (t Transform) Point(p geom.Point) geom.Point {
 	if t.Mirror {
 		p = p.MirrorX()
+	}
+	if t.Turn != 0 {
+		p = p.Rotate(t.Turn)
 	}
 	return p.Scale(t.Scale).Add(t.Move)
 }
@@ -28,8 +32,9 @@ func (c Circle) transform(t Transform) Shape {
 func (a Arc) transform(t Transform) Shape {
 	start := a.Start
 	if t.Mirror {
-		start = geom.Angle(180 - a.Start - a.Sweep).Turn().Degrees() // its end comes first
+		start = 180 - a.Start - a.Sweep // its end comes first
 	}
+	start = (geom.Angle(start) - t.Turn).Turn().Degrees()
 	return Arc{t.Point(a.Centre), a.Radius * t.Scale, start, a.Sweep}
 }
 
