@@ -10,6 +10,7 @@ import (
 	"stopwright/assets/plans"
 	"stopwright/assets/words"
 	"stopwright/detent/plan"
+	"stopwright/ui/store"
 )
 
 // mainMenu makes the menus. Every action of the window is here, with its keys:
@@ -68,7 +69,8 @@ func (w *Window) editMenu() *fyne.Menu {
 		undo, redo,
 		fyne.NewMenuItemSeparator(),
 		w.command(t("menu.add"), fyne.KeyL, ctrl, func() { w.focus(w.stops.add) }),
-		w.command(t("menu.remove"), fyne.KeyDelete, ctrl, func() { w.removeStop(w.store.Selection().Stop) }),
+		w.command(t("menu.remove"), fyne.KeyDelete, ctrl, func() { w.removeStops(w.store.Selection().Stops...) }),
+		w.command(t("menu.all"), fyne.KeyA, ctrl|shift, w.store.SelectAllStops),
 		w.command(t("menu.sort"), "", 0, func() { w.report(w.store.SortStops(t("menu.sort"))) }),
 	)
 }
@@ -91,9 +93,31 @@ func (w *Window) viewMenu() *fyne.Menu {
 		w.command(t("menu.parts"), fyne.Key4, ctrl, w.parts.focus),
 		fyne.NewMenuItemSeparator(),
 		w.command(t("plate.fit"), fyne.Key0, ctrl, w.plate.fit),
+		w.layersMenu(),
 		fyne.NewMenuItemSeparator(),
 		look("look.desktop", AsDesktop), look("look.light", LightLook), look("look.dark", DarkLook),
 	)
+}
+
+// layersMenu hides and shows what is drawn on the plate.
+func (w *Window) layersMenu() *fyne.MenuItem {
+	m := fyne.NewMenuItem(w.words.Text("menu.layers"), nil)
+	m.ChildMenu = fyne.NewMenu("")
+	for _, l := range []struct {
+		key   string
+		layer store.Layers
+	}{
+		{"layer.angles", store.Angles}, {"layer.dimensions", store.Dimensions}, {"layer.construction", store.Construction},
+		{"layer.base", store.BasePart}, {"layer.turntable", store.TurntablePart}, {"layer.collar", store.CollarPart},
+	} {
+		item := fyne.NewMenuItem(w.words.Text(l.key), func() {
+			w.store.ToggleLayer(l.layer)
+			w.win.SetMainMenu(w.mainMenu())
+		})
+		item.Checked = !w.store.View().Layers.Hides(l.layer)
+		m.ChildMenu.Items = append(m.ChildMenu.Items, item)
+	}
+	return m
 }
 
 func (w *Window) helpMenu() *fyne.Menu {

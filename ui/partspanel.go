@@ -73,6 +73,17 @@ func newPartsPanel(w *Window) *partsPanel {
 // leads through the rest.
 func (p *partsPanel) focus() { p.w.focus(p.sections[0].choose.pick) }
 
+// showFeature opens the section of features at one of them.
+func (p *partsPanel) showFeature(i int) {
+	for k, s := range p.sections {
+		if s.list == &featureList {
+			s.choose.item = i
+			s.refresh(p.w)
+			p.accordion.Open(k)
+		}
+	}
+}
+
 // refresh shows the plan.
 func (p *partsPanel) refresh() {
 	for _, s := range p.sections {

@@ -10,50 +10,8 @@ import (
 	"stopwright/assets/words"
 	"stopwright/detent/geom"
 	"stopwright/detent/plan"
-	"stopwright/detent/plate"
 	"stopwright/ui/store"
 )
-
-// reach is how near (px of layout) to the ring or a seat a click must be.
-const reach = 9
-
-// hit is what lies under the pointer.
-type hit struct {
-	seat  int        // a seat; -1: none
-	catch int        // the catch whose ring it is; -1: none
-	angle geom.Angle // the snapped turn that brings the place under the catch
-}
-
-// under returns what lies under a position: a seat, else a ring.
-func (v *plateView) under(at fyne.Position) hit {
-	v.refreshScene()
-	pl := v.scene.plate
-	if !v.scene.shows(pl.SeatsPart) {
-		return hit{seat: -1, catch: -1}
-	}
-	p, slop := v.place(at), reach/v.view().Scale
-	seat, near := -1, math.Inf(1)
-	for i, s := range pl.Seats {
-		d := s.Centre.Distance(p)
-		if d < near && d <= math.Max(pl.Plan.Seat.Mouth()/2, slop) {
-			seat, near = i, d
-		}
-	}
-	if seat >= 0 {
-		return hit{seat: seat, catch: pl.Seats[seat].Catch, angle: pl.Seats[seat].Angle}
-	}
-	h := hit{seat: -1, catch: -1}
-	near = slop
-	for i, c := range pl.Plan.Catches {
-		if d := math.Abs(p.Norm() - c.Radius); d <= near {
-			h.catch, near = i, d
-		}
-	}
-	if h.catch >= 0 {
-		h.angle = v.w.store.StopAt(p, h.catch, v.w.store.View().Snap)
-	}
-	return h
-}
 
 // MouseDown takes the focus and remembers what is pressed.
 func (v *plateView) MouseDown(e *desktop.MouseEvent) {
@@ -61,44 +19,43 @@ func (v *plateView) MouseDown(e *desktop.MouseEvent) {
 	v.press = pressed{at: e.Position, button: e.Button, hit: v.under(e.Position)}
 }
 
-// MouseUp ends a click: on a seat it selects its stop, on the ring it adds one.
+// MouseUp ends a click: on a seat it selects its stop, with Shift or Ctrl
+// besides those selected; on a ring it adds one.
 func (v *plateView) MouseUp(e *desktop.MouseEvent) {
-	if v.press.moved || v.press.button != desktop.MouseButtonPrimary || e.Button != v.press.button {
+	if v.drag != nil || v.press.button != desktop.MouseButtonPrimary || e.Button != v.press.button {
 		return
 	}
+	s := v.w.store
 	switch h := v.press.hit; {
+	case h.seat >= 0 && e.Modifier&(fyne.KeyModifierShift|fyne.KeyModifierShortcutDefault) != 0:
+		s.ToggleStop(s.StopOfSeat(h.seat))
 	case h.seat >= 0:
-		v.w.store.SelectStop(v.w.store.StopOfSeat(h.seat))
+		s.SelectStop(s.StopOfSeat(h.seat))
+	case h.feature >= 0:
+		v.w.parts.showFeature(h.feature)
 	case h.catch >= 0:
 		v.w.report(v.w.addStops(v.w.newStop(h)))
 	default:
-		v.w.store.SelectStop(-1)
+		s.SelectStop(-1)
 	}
 }
 
-// Dragged moves a seat along its ring, else the drawing about.
+// Dragged moves what was pressed: a seat along its ring, a ring, an edge or a
+// feature, the table by its rim, else the paper.
 func (v *plateView) Dragged(e *fyne.DragEvent) {
-	first := !v.press.moved
-	v.press.moved = true
-	if h := v.press.hit; h.seat >= 0 && v.press.button == desktop.MouseButtonPrimary {
-		if first {
-			v.beginSlide(h)
-		}
-		v.slideTo(e.Position)
-		return
+	if v.drag == nil {
+		v.held = v.view()
+		v.drag = v.begin(e.Position)
 	}
-	v.pan.DX += e.Dragged.DX
-	v.pan.DY += e.Dragged.DY
-	v.hover.hide()
-	v.Refresh()
+	v.drag.to(e.Position)
 }
 
-// DragEnd ends a move.
+// DragEnd lets go.
 func (v *plateView) DragEnd() {
-	if v.slide.on {
-		v.slide.on = false
-		v.w.store.EndGesture()
-		v.hover.hide()
+	if v.drag != nil {
+		v.drag.end()
+		v.drag = nil
+		v.Refresh() // the plate may have another size now
 	}
 }
 
@@ -136,10 +93,7 @@ func (v *plateView) MouseMoved(e *desktop.MouseEvent) {
 		v.w.say(v.w.words.Text("hover.add", words.Args{"Angle": words.Deg(h.angle)}))
 	default:
 		v.hover.hide()
-		p := v.place(e.Position)
-		v.w.say(v.w.words.Text("hover.place", words.Args{
-			"X": words.MM(p.X), "Y": words.MM(p.Y), "Radius": words.MM(p.Norm()),
-		}))
+		v.w.say(v.w.placeReading(v.place(e.Position), h))
 	}
 }
 
@@ -147,19 +101,6 @@ func (v *plateView) MouseMoved(e *desktop.MouseEvent) {
 func (v *plateView) MouseOut() {
 	v.hover.hide()
 	v.w.say("")
-}
-
-// seatReading says where a seat lies and how much is left beside it.
-func (w *Window) seatReading(pl *plate.Plate, seat int) string {
-	s := pl.Seats[seat]
-	args := words.Args{
-		"Tag": s.Tag, "Angle": words.Deg(s.Angle), "Azimuth": words.Deg(s.Azimuth),
-		"X": words.MM(s.Centre.X), "Y": words.MM(s.Centre.Y), "Web": words.MM(s.Web), "Edge": words.MM(min(pl.ToEdge(seat), pl.ToBore(seat))),
-	}
-	if s.Nearest < 0 {
-		return w.words.Text("hover.seat.alone", args)
-	}
-	return w.words.Text("hover.seat", args)
 }
 
 // Cursor is a cross hair: the plate is a drawing to point at.
@@ -179,7 +120,8 @@ func (v *plateView) setFocused(on bool) {
 	v.border.Refresh()
 }
 
-// TypedRune zooms with + and -, and shows the whole plate with 0.
+// TypedRune zooms with + and -, shows the whole plate with 0, and turns the
+// table by a step with comma and full stop.
 func (v *plateView) TypedRune(r rune) {
 	mid := fyne.NewPos(v.Size().Width/2, v.Size().Height/2)
 	switch r {
@@ -189,44 +131,56 @@ func (v *plateView) TypedRune(r rune) {
 		v.zoomBy(1/1.25, mid)
 	case '0':
 		v.fit()
+	case ',':
+		v.w.turnBy(-1)
+	case '.':
+		v.w.turnBy(1)
 	}
 }
 
-// TypedKey moves along the stops with up and down, nudges the selected one with
-// left and right, and takes it off with Delete.
+// TypedKey moves along the stops with up and down, nudges those selected with
+// left and right and takes them off with Delete, and turns the table from stop
+// to stop with Page Up and Page Down, home with Home.
 func (v *plateView) TypedKey(k *fyne.KeyEvent) {
 	s := v.w.store
-	stop := s.Selection().Stop
+	sel := s.Selection()
 	switch k.Name {
 	case fyne.KeyUp:
-		s.SelectStop(max(stop-1, 0))
+		s.SelectStop(max(sel.Lead-1, 0))
 	case fyne.KeyDown:
-		s.SelectStop(min(stop+1, len(s.Plan().Stops)-1))
+		s.SelectStop(min(sel.Lead+1, len(s.Plan().Stops)-1))
 	case fyne.KeyLeft:
-		v.w.nudge(stop, -1)
+		v.w.nudge(-1)
 	case fyne.KeyRight:
-		v.w.nudge(stop, 1)
+		v.w.nudge(1)
 	case fyne.KeyDelete, fyne.KeyBackspace:
-		v.w.removeStop(stop)
+		v.w.removeStops(sel.Stops...)
 	case fyne.KeyEscape:
 		s.SelectStop(-1)
+	case fyne.KeyPageUp:
+		v.w.turnToNext(-1)
+	case fyne.KeyPageDown:
+		v.w.turnToNext(1)
+	case fyne.KeyHome:
+		s.SetTurn(0)
 	}
 }
 
 // freeStep is the nudge, in degrees, when clicks are not rounded.
 const freeStep = 0.1
 
-// nudge moves a stop by so many steps.
-func (w *Window) nudge(stop int, steps float64) {
-	if stop < 0 {
+// nudge moves the selected stops by so many steps.
+func (w *Window) nudge(steps float64) {
+	sel := w.store.Selection()
+	if len(sel.Stops) == 0 {
 		return
 	}
 	step := w.store.View().Snap
 	if step == 0 {
 		step = freeStep
 	}
-	angle := w.store.Plan().Stops[stop].Angle
-	w.report(w.store.ChangeStop(w.editName("edit.angle", angle), stop, func(s *plan.Stop) {
+	name := w.editName("edit.angle", w.store.Plan().Stops[sel.Lead].Angle)
+	w.report(w.store.ChangeStops(name, func(s *plan.Stop) {
 		s.Angle = store.Tidy(s.Angle + steps*step).Degrees()
-	}))
+	}, sel.Stops...))
 }

@@ -1,11 +1,9 @@
 package ui
 
 import (
-	"cmp"
-	"image/color"
 	"math"
-	"slices"
 
+	"stopwright/assets/words"
 	"stopwright/detent/geom"
 	"stopwright/detent/plan"
 	"stopwright/detent/plate"
@@ -17,23 +15,48 @@ import (
 // scene is what the plate view paints: the drawing, and what is marked in it.
 type scene struct {
 	plate   *plate.Plate
-	part    plan.Part // the one part shown at the drill; "": all, from above
+	part    plan.Part  // the one part shown at the drill; "": all, from above
+	turn    geom.Angle // of the table, clockwise; 0 at the drill
+	balls   []plate.Ball
 	drawing drawing.Drawing
 	bounds  drawing.Bounds
 	marks   store.Marks
+	layers  store.Layers
 }
 
 // newScene draws the store's plate as its view asks.
 func newScene(s *store.Store) scene {
-	sc := scene{plate: s.Report().Plate, part: s.View().Part}
+	v := s.View()
+	sc := scene{plate: s.Report().Plate, part: v.Part, layers: v.Layers, marks: s.Marks()}
+	if sc.part == "" {
+		sc.turn = s.Turn()
+		if sc.plate.Plan.Arrangement.PositiveTurn == plan.Counterclockwise {
+			sc.turn = -sc.turn
+		}
+		sc.balls = sc.plate.Balls(s.Turn())
+	}
 	for _, part := range drawing.Parts(sc.plate.Plan) {
-		if sc.part == "" || sc.part == part {
-			sc.drawing.Place(drawing.Part(sc.plate, part, sc.view()), drawing.Transform{Scale: 1})
+		if sc.shows(part) {
+			d := drawing.Part(sc.plate, part, sc.view())
+			sc.drawing.Place(d, drawing.Transform{Scale: 1, Turn: sc.turnOf(part)})
 		}
 	}
-	sc.bounds = sc.drawing.Bounds()
-	sc.marks = s.Marks()
+	sc.bounds = sc.extent()
 	return sc
+}
+
+// extent returns the room the scene takes, whichever parts are hidden and
+// however the table is turned, so that it stays where it is.
+func (sc scene) extent() drawing.Bounds {
+	b := drawing.NoBounds()
+	for _, part := range drawing.Parts(sc.plate.Plan) {
+		if sc.part == "" || sc.part == part {
+			o := plate.OutlineOf(sc.plate.Plan, part)
+			b.Add(geom.Point{X: o.Reach(90), Y: o.Reach(0)})
+			b.Add(geom.Point{X: -o.Reach(90), Y: -o.Reach(0)})
+		}
+	}
+	return b
 }
 
 func (sc scene) view() drawing.View {
@@ -43,16 +66,36 @@ func (sc scene) view() drawing.View {
 	return drawing.AsAtDrill
 }
 
-// mirrored reports whether the scene shows left and right exchanged.
-func (sc scene) mirrored() bool { return sc.part != "" && sc.view().Mirrored(sc.part) }
-
 // shows reports whether a part can be seen.
-func (sc scene) shows(part plan.Part) bool { return sc.part == "" || sc.part == part }
+func (sc scene) shows(part plan.Part) bool {
+	if sc.part == "" {
+		return !sc.layers.Hides(store.PartLayer(part))
+	}
+	return sc.part == part
+}
 
-// fromAbove turns a place in the scene into one seen from above, or back.
-func (sc scene) fromAbove(p geom.Point) geom.Point {
-	if sc.mirrored() {
-		return p.MirrorX()
+// turnOf returns how far a part is turned in the scene, clockwise.
+func (sc scene) turnOf(part plan.Part) geom.Angle {
+	if part == plan.PartTurntable {
+		return sc.turn
+	}
+	return 0
+}
+
+// fromPart returns where a place of a part, in the part's own frame seen from
+// above, lies in the scene.
+func (sc scene) fromPart(part plan.Part, p geom.Point) geom.Point {
+	if sc.view().Mirrored(part) {
+		p = p.MirrorX()
+	}
+	return p.Rotate(sc.turnOf(part))
+}
+
+// toPart is the inverse of fromPart.
+func (sc scene) toPart(part plan.Part, p geom.Point) geom.Point {
+	p = p.Rotate(-sc.turnOf(part))
+	if sc.view().Mirrored(part) {
+		p = p.MirrorX()
 	}
 	return p
 }
@@ -61,6 +104,9 @@ func (sc scene) fromAbove(p geom.Point) geom.Point {
 func (sc scene) style(p ink.Palette) ink.Style {
 	base := p.Style()
 	return func(e drawing.Entity) ink.Stroke {
+		if sc.layers.Hides(store.Construction) && (e.Layer == drawing.Track || e.Layer == drawing.Centres) {
+			return ink.Stroke{}
+		}
 		s := base(e)
 		if in(sc.marks.Faulty, e.Item) {
 			s = p.Faulty(s)
@@ -86,99 +132,25 @@ func in(set store.Items, item drawing.Item) bool {
 }
 
 // paint paints the scene on a sheet of paper.
-func (sc scene) paint(c *ink.Canvas, v ink.View, p ink.Palette, angle func(float64) string) {
+func (sc scene) paint(c *ink.Canvas, v ink.View, p ink.Palette, w *words.Catalogue) {
 	c.Clear(p.Paper)
 	ink.Paint(c, sc.drawing, v, sc.style(p))
+	sc.paintBalls(c, v, p)
 	if sc.shows(sc.plate.SeatsPart) {
-		sc.angles(c, v, p, angle)
+		var taken spots
+		if !sc.layers.Hides(store.Dimensions) {
+			sc.dimensions(c, v, p, w, &taken)
+		}
+		if !sc.layers.Hides(store.Angles) {
+			sc.angles(c, v, p, w.Angle, &taken)
+		}
 	}
 	sc.turnArrow(c, v, p)
-	sc.scaleBar(c, v, p)
-}
-
-// letter is the height (px of layout) of capitals lettered on the plate.
-const letter = 9
-
-// angles letters each stop's angle outside its seat, else on the pivot's side,
-// leaving out those that would run into another: what is selected first, then
-// what is at fault, then the rest in turn.
-func (sc scene) angles(c *ink.Canvas, v ink.View, p ink.Palette, angle func(float64) string) {
-	order := make([]int, len(sc.plate.Seats))
-	for i := range order {
-		order[i] = i
-	}
-	rank := func(i int) int {
-		switch {
-		case sc.marks.Selected.Seats[i]:
-			return 0
-		case sc.marks.Faulty.Seats[i]:
-			return 1
-		}
-		return 2
-	}
-	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(rank(a), rank(b)) })
-	inks := [3]color.RGBA{p.Accent, p.Fault, p.Ink}
-	d := density(v)
-	size := letter * d
-	var taken spots
-	for _, i := range order {
-		s := sc.plate.Seats[i]
-		text := angle(s.Angle.Degrees())
-		w, h := c.TextWidth(text, size)/2+2*d, size/2+2*d
-		dir := sc.fromAbove(geom.Polar(1, s.Azimuth))
-		// Clear of the seat by the half height or width that lies in its way.
-		away := sc.plate.Plan.Seat.Mouth()/2*v.Scale + 5*d + math.Abs(dir.X)*w + math.Abs(dir.Y)*h
-		seat := v.Pixel(sc.fromAbove(s.Centre))
-		for _, side := range [2]float64{away, -away} {
-			at := ink.Px{X: seat.X + dir.X*side, Y: seat.Y - dir.Y*side}
-			if taken.take(at, w, h) {
-				c.Fill(ink.Px{X: at.X - w, Y: at.Y - h}, ink.Px{X: at.X + w, Y: at.Y + h}, ground(p))
-				c.Text(at, size, 0, drawing.Centre, text, inks[rank(i)])
-				break
-			}
-		}
-	}
-}
-
-// ground is the paper let through under an angle, so that hatching and lines
-// behind it do not make it hard to read.
-func ground(p ink.Palette) color.RGBA {
-	const share = 0.8
-	scale := func(x uint8) uint8 { return uint8(float64(x)*share + 0.5) }
-	return color.RGBA{scale(p.Paper.R), scale(p.Paper.G), scale(p.Paper.B), scale(255)}
-}
-
-// spots are the places already lettered, by cells of a coarse grid.
-type spots map[[2]int][]box
-
-type box struct{ x, y, w, h float64 }
-
-// cell is the size of the grid's cells, px: about that of a lettered angle.
-const cell = 64
-
-// take claims a box of half width w and half height h, and reports whether it
-// was free.
-func (s *spots) take(at ink.Px, w, h float64) bool {
-	if *s == nil {
-		*s = spots{}
-	}
-	i, j := int(math.Floor(at.X/cell)), int(math.Floor(at.Y/cell))
-	reach := 1 + int(w/cell)
-	for di := -reach; di <= reach; di++ {
-		for dj := -1; dj <= 1; dj++ {
-			for _, b := range (*s)[[2]int{i + di, j + dj}] {
-				if math.Abs(b.x-at.X) < b.w+w && math.Abs(b.y-at.Y) < b.h+h {
-					return false
-				}
-			}
-		}
-	}
-	(*s)[[2]int{i, j}] = append((*s)[[2]int{i, j}], box{at.X, at.Y, w, h})
-	return true
+	sc.scaleBar(c, v, p, w)
 }
 
 // scaleBar draws a bar of a round length in the lower right corner.
-func (sc scene) scaleBar(c *ink.Canvas, v ink.View, p ink.Palette) {
+func (sc scene) scaleBar(c *ink.Canvas, v ink.View, p ink.Palette, w *words.Catalogue) {
 	d := density(v)
 	size := c.Img.Bounds().Size()
 	length := roundLength(90 * d / v.Scale)
@@ -189,8 +161,7 @@ func (sc scene) scaleBar(c *ink.Canvas, v ink.View, p ink.Palette) {
 	for _, end := range [2]ink.Px{a, b} {
 		line(ink.Px{X: end.X, Y: end.Y - 4*d}, ink.Px{X: end.X, Y: end.Y + 4*d})
 	}
-	text := lengthText(length)
-	c.Text(ink.Px{X: (a.X + b.X) / 2, Y: a.Y - 5*d}, letter*d, 0, drawing.Bottom, text, p.Faint)
+	c.Text(ink.Px{X: (a.X + b.X) / 2, Y: a.Y - 5*d}, letter*d, 0, drawing.Bottom, w.Length(length), p.Faint)
 }
 
 // roundLength returns the largest of 1, 2, 5, 10 … mm that is not above most.

@@ -31,15 +31,15 @@ type plateView struct {
 	zoom  float64    // 1: the plate fills the view
 	pan   fyne.Delta // px of layout from the middle
 	press pressed
-	slide slide
+	drag  gesture  // nil: nothing is being dragged
+	held  ink.View // while dragging: the view, which must not follow the size it changes
 }
 
-// pressed is what the mouse was pressed on, and whether it has moved since.
+// pressed is what the mouse was pressed on.
 type pressed struct {
 	at     fyne.Position
 	button desktop.MouseButton
 	hit    hit
-	moved  bool
 }
 
 var (
@@ -98,7 +98,7 @@ func (v *plateView) paint(width, height int) image.Image {
 	if w := v.Size().Width; w > 0 {
 		dense = float64(width) / float64(w)
 	}
-	v.scene.paint(v.canvas, v.view().Dense(dense), v.w.palette(), v.w.words.Angle)
+	v.scene.paint(v.canvas, v.view().Dense(dense), v.w.palette(), v.w.words)
 	return v.canvas.Img
 }
 
@@ -110,6 +110,9 @@ func (v *plateView) refreshScene() {
 
 // view returns where the plate lies, in px of layout.
 func (v *plateView) view() ink.View {
+	if v.drag != nil && !v.drag.moves() {
+		return v.held
+	}
 	size := v.Size()
 	fit := ink.Fit(v.scene.bounds, float64(size.Width), float64(size.Height), fitMargin)
 	view := fit.Zoom(v.zoom, ink.Px{X: float64(size.Width) / 2, Y: float64(size.Height) / 2})
@@ -118,14 +121,14 @@ func (v *plateView) view() ink.View {
 	return view
 }
 
-// place returns the place under a position, seen from above, mm.
+// place returns the place of the scene under a position, mm.
 func (v *plateView) place(at fyne.Position) geom.Point {
-	return v.scene.fromAbove(v.view().Point(ink.Px{X: float64(at.X), Y: float64(at.Y)}))
+	return v.view().Point(ink.Px{X: float64(at.X), Y: float64(at.Y)})
 }
 
-// position returns where a place, seen from above, lies in the view.
+// position returns where a place of the scene lies in the view.
 func (v *plateView) position(p geom.Point) fyne.Position {
-	px := v.view().Pixel(v.scene.fromAbove(p))
+	px := v.view().Pixel(p)
 	return fyne.NewPos(float32(px.X), float32(px.Y))
 }
 
@@ -140,7 +143,7 @@ func (v *plateView) fit() {
 func (v *plateView) bring(seats []int) {
 	v.refreshScene()
 	for _, s := range seats {
-		at := v.position(v.scene.plate.Seats[s].Centre)
+		at := v.position(v.scene.fromPart(v.scene.plate.SeatsPart, v.scene.plate.Seats[s].Centre))
 		if at.X < 0 || at.Y < 0 || at.X > v.Size().Width || at.Y > v.Size().Height {
 			v.fit()
 			return

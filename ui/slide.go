@@ -8,9 +8,9 @@ import (
 	"stopwright/detent/plan"
 )
 
-// slide is a seat being dragged along its ring.
-type slide struct {
-	on    bool
+// sliding is a seat dragged along its ring, as one edit to undo.
+type sliding struct {
+	v     *plateView
 	stop  int  // of the plan
 	other bool // it is the side that both_sides adds
 	catch int
@@ -18,48 +18,54 @@ type slide struct {
 }
 
 // beginSlide takes hold of a seat.
-func (v *plateView) beginSlide(h hit) {
+func (v *plateView) beginSlide(h hit) gesture {
 	pl := v.scene.plate
 	stop := pl.Stops[pl.Seats[h.seat].Serves[0].Stop]
-	v.slide = slide{
-		on: true, stop: stop.Index, other: stop.Mirrored, catch: h.catch,
-		name: v.w.editName("edit.angle", pl.Plan.Stops[stop.Index].Angle),
-	}
 	v.w.store.SelectStop(stop.Index)
 	v.w.store.BeginGesture()
+	return &sliding{
+		v: v, stop: stop.Index, other: stop.Mirrored, catch: h.catch,
+		name: v.w.editName("edit.angle", pl.Plan.Stops[stop.Index].Angle),
+	}
 }
 
-// slideTo moves the seat to where the pointer is, in steps unless Shift is
-// held.
-func (v *plateView) slideTo(at fyne.Position) {
-	s := v.w.store
-	turn := s.StopAt(v.place(at), v.slide.catch, v.slideStep())
+// to moves the seat to where the pointer is, in steps unless Shift is held.
+func (g *sliding) to(at fyne.Position) {
+	s := g.v.w.store
+	own := g.v.scene.toPart(g.v.scene.plate.SeatsPart, g.v.place(at))
+	turn := s.StopAt(own, g.catch, g.step())
 	angle := turn
-	if v.slide.other {
+	if g.other {
 		angle = -turn
 	}
-	err := s.ChangeStop(v.slide.name, v.slide.stop, func(p *plan.Stop) { p.Angle = angle.Degrees() })
-	v.w.report(err)
-	v.markTurn(v.slide.catch, turn)
+	g.v.w.report(s.ChangeStops(g.name, func(p *plan.Stop) { p.Angle = angle.Degrees() + 0 }, g.stop))
+	g.v.markTurn(g.catch, turn)
 }
 
-// slideStep returns the step to which a dragged seat is rounded.
-func (v *plateView) slideStep() float64 {
-	if d, ok := fyne.CurrentApp().Driver().(desktop.Driver); ok && d.CurrentKeyModifiers()&fyne.KeyModifierShift != 0 {
-		return fineStep
-	}
-	return v.w.store.View().Snap
+func (g *sliding) end() {
+	g.v.w.store.EndGesture()
+	g.v.hover.hide()
 }
+
+func (g *sliding) moves() bool { return false }
 
 // fineStep is the step, in degrees, of a drag with Shift held.
 const fineStep = 0.01
+
+// step returns the step to which the dragged seat is rounded.
+func (g *sliding) step() float64 {
+	if d, ok := fyne.CurrentApp().Driver().(desktop.Driver); ok && d.CurrentKeyModifiers()&fyne.KeyModifierShift != 0 {
+		return fineStep
+	}
+	return g.v.w.store.View().Snap
+}
 
 // markTurn shows on a catch's ring where a turn lies.
 func (v *plateView) markTurn(catch int, turn geom.Angle) {
 	v.refreshScene()
 	pl := v.scene.plate
 	c := pl.Plan.Catches[catch]
-	az := (geom.Angle(c.Azimuth) + pl.Sigma*turn).Wrap()
-	v.hover.show(v.position(geom.Point{}), v.position(geom.Polar(c.Radius, az)),
+	at := geom.Polar(c.Radius, geom.Angle(c.Azimuth)+pl.Sigma*turn)
+	v.hover.show(v.position(geom.Point{}), v.position(v.scene.fromPart(pl.SeatsPart, at)),
 		float32(pl.Plan.Seat.Mouth()/2*v.view().Scale), v.w.words.Angle(turn.Degrees()), v.w.palette())
 }

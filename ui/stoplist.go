@@ -50,7 +50,11 @@ func newStopList(w *Window) *stopList {
 		func(i widget.ListItemID, o fyne.CanvasObject) { o.(*stopRow).show(i) },
 	)
 	l.list.HideSeparators = true
-	l.list.OnSelected = func(i widget.ListItemID) { w.store.SelectStop(i) }
+	l.list.OnSelected = func(i widget.ListItemID) {
+		if w.store.Selection().Lead != i {
+			w.store.SelectStop(i)
+		}
+	}
 	head := container.NewVBox(
 		container.NewBorder(nil, nil, heading(w.words.Text("stops.title")), l.count),
 		container.NewBorder(nil, nil, nil, button, l.add),
@@ -123,7 +127,7 @@ func (l *stopList) refresh() {
 
 // showSelection marks the selected stop and brings it into sight.
 func (l *stopList) showSelection() {
-	if i := l.w.store.Selection().Stop; i >= 0 {
+	if i := l.w.store.Selection().Lead; i >= 0 {
 		l.list.Select(i)
 	} else {
 		l.list.UnselectAll()
@@ -167,7 +171,7 @@ func newStopRow(l *stopList) *stopRow {
 		l.w.report(r.change("edit.both", func(s *plan.Stop) { s.BothSides = on }))
 	})
 	r.sign = widget.NewIcon(nil)
-	remove := iconButton(theme.DeleteIcon(), func() { l.w.removeStop(r.index) })
+	remove := iconButton(theme.DeleteIcon(), func() { l.w.removeStops(r.index) })
 	left := container.NewHBox(r.sign, container.NewGridWrap(fyne.NewSize(78, r.angle.MinSize().Height), r.angle), r.both)
 	r.box = container.NewBorder(nil, nil, left, remove, r.label)
 	r.ExtendBaseWidget(r)
@@ -186,7 +190,7 @@ func (r *stopRow) stop() plan.Stop {
 }
 
 func (r *stopRow) change(key string, change func(*plan.Stop)) error {
-	return r.l.w.store.ChangeStop(r.l.w.editName(key, r.stop().Angle), r.index, change)
+	return r.l.w.store.ChangeStops(r.l.w.editName(key, r.stop().Angle), change, r.index)
 }
 
 func (r *stopRow) selectMe() { r.l.w.store.SelectStop(r.index) }
@@ -239,9 +243,14 @@ func (w *Window) addStops(stops ...plan.Stop) error {
 	return w.store.AddStops(w.editName("edit.add", stops[0].Angle), stops...)
 }
 
-// removeStop takes a stop off the list.
-func (w *Window) removeStop(i int) {
-	if stops := w.store.Plan().Stops; i >= 0 && i < len(stops) {
-		w.report(w.store.RemoveStop(w.editName("edit.remove", stops[i].Angle), i))
+// removeStops takes stops off the list.
+func (w *Window) removeStops(stops ...int) {
+	if len(stops) == 0 {
+		return
 	}
+	name := w.words.Text("edit.removemany", words.Args{"N": len(stops)})
+	if len(stops) == 1 {
+		name = w.editName("edit.remove", w.store.Plan().Stops[stops[0]].Angle)
+	}
+	w.report(w.store.RemoveStops(name, stops...))
 }

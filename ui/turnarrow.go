@@ -26,8 +26,8 @@ func (sc scene) turnArrow(c *ink.Canvas, v ink.View, p ink.Palette) {
 	if sc.plate.Plan.Arrangement.PositiveTurn == plan.Counterclockwise {
 		dir = -1
 	}
-	if sc.mirrored() {
-		dir = -dir
+	if sc.view().Mirrored(sc.part) {
+		dir = -dir // the turntable, seen from its underside
 	}
 	at := func(r float64, az geom.Angle) ink.Px { return v.Pixel(geom.Polar(r, az)) }
 	arc := geom.ArcBetween(radius, 0, dir*turn)

@@ -8,7 +8,6 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"stopwright/assets/words"
-	"stopwright/detent/measure"
 	"stopwright/detent/plan"
 	"stopwright/ui/ink"
 	"stopwright/ui/store"
@@ -29,6 +28,7 @@ type Window struct {
 	stops    *stopList
 	plate    *plateView
 	tools    *plateTools
+	turnbar  *turnBar
 	chart    *chartView
 	pages    *container.AppTabs
 	parts    *partsPanel
@@ -50,11 +50,12 @@ func newWindow(a fyne.App, p plan.Plan, look Look) *Window {
 	w.stops = newStopList(w)
 	w.plate = newPlateView(w)
 	w.tools = newPlateTools(w)
+	w.turnbar = newTurnBar(w)
 	w.chart = newChartView(w)
 	w.parts = newPartsPanel(w)
 	w.findings = newFindingList(w)
 	w.pages = container.NewAppTabs(
-		container.NewTabItem(w.words.Text("page.plate"), container.NewBorder(w.tools.object, nil, nil, nil, w.plate)),
+		container.NewTabItem(w.words.Text("page.plate"), container.NewBorder(w.tools.object, w.turnbar.object, nil, nil, w.plate)),
 		container.NewTabItem(w.words.Text("page.chart"), w.chart.object),
 	)
 	w.pages.OnSelected = func(*container.TabItem) { w.chart.refresh() }
@@ -93,7 +94,10 @@ func (w *Window) changed(c store.Change) {
 		w.stops.showSelection()
 		w.findings.showSelection()
 	}
-	if c&(store.PlanChanged|store.ViewChanged|store.SelectionChanged) != 0 {
+	if c&(store.PlanChanged|store.ViewChanged|store.TurnChanged) != 0 {
+		w.turnbar.refresh()
+	}
+	if c != store.FileChanged {
 		w.plate.changed()
 	}
 	if c&(store.PlanChanged|store.FileChanged) != 0 {
@@ -148,6 +152,3 @@ func windowWords() *words.Catalogue {
 	c.Angle = func(deg float64) string { return strings.Replace(plain(deg), "-", "−", 1) }
 	return c
 }
-
-// lengthText writes a length as the window shows it.
-func lengthText(mm float64) string { return measure.FormatLength(mm, measure.Millimetre, 2) }

@@ -1,91 +1,97 @@
 package store
 
-import "stopwright/detent"
+import "slices"
 
-// Selection is what the maker is looking at: a stop of the plan, or a finding.
-// -1 is none; at most one of the two is chosen.
+// Selection is what the maker is looking at: some stops of the plan, or one
+// finding. At most one of the two is chosen.
 type Selection struct {
-	Stop    int // into the plan's stops
-	Finding int // into the report's findings
+	Stops   []int // into the plan's stops, in order
+	Lead    int   // the stop chosen last; -1: none
+	Finding int   // into the report's findings; -1: none
 }
 
-// NoSelection is nothing chosen.
-var NoSelection = Selection{-1, -1}
+// Has reports whether a stop is selected.
+func (sel Selection) Has(stop int) bool { return slices.Contains(sel.Stops, stop) }
 
-// within drops what a new report no longer has. Findings are made anew by every
-// edit, so none stays chosen.
-func (sel Selection) within(r detent.Report) Selection {
-	if sel.Stop >= len(r.Plate.Plan.Stops) {
-		sel.Stop = -1
+// noSelection is nothing chosen.
+func noSelection() Selection { return Selection{Lead: -1, Finding: -1} }
+
+// only selects one stop, or nothing.
+func only(stop int) Selection {
+	sel := noSelection()
+	if stop >= 0 {
+		sel.Lead, sel.Stops = stop, []int{stop}
 	}
-	sel.Finding = -1
 	return sel
 }
 
-// Selection returns what is selected.
+// within drops what a plan of n stops does not have. Findings are made anew by
+// every edit, so none stays chosen.
+func (sel Selection) within(n int) Selection {
+	stops := slices.DeleteFunc(slices.Clone(sel.Stops), func(i int) bool { return i >= n })
+	out := Selection{Stops: stops, Lead: sel.Lead, Finding: -1}
+	if out.Lead >= n {
+		out.Lead = -1
+		if len(stops) > 0 {
+			out.Lead = stops[len(stops)-1]
+		}
+	}
+	return out
+}
+
+// Selection returns what is selected. The caller must not write to its list.
 func (s *Store) Selection() Selection { return s.selection }
 
-// SelectStop selects a stop of the plan; -1 selects nothing.
-func (s *Store) SelectStop(stop int) { s.selectWhat(Selection{stop, -1}) }
+// SelectStop selects one stop of the plan; -1 selects nothing.
+func (s *Store) SelectStop(stop int) {
+	if stop >= len(s.plan.Stops) {
+		stop = -1
+	}
+	s.choose(only(stop))
+}
+
+// ToggleStop adds a stop to those selected, or takes it away.
+func (s *Store) ToggleStop(stop int) {
+	if stop < 0 || stop >= len(s.plan.Stops) {
+		return
+	}
+	sel := Selection{Stops: slices.Clone(s.selection.Stops), Lead: stop, Finding: -1}
+	at, found := slices.BinarySearch(sel.Stops, stop)
+	if !found {
+		sel.Stops = slices.Insert(sel.Stops, at, stop)
+	} else if sel.Stops = slices.Delete(sel.Stops, at, at+1); len(sel.Stops) > 0 {
+		sel.Lead = sel.Stops[len(sel.Stops)-1]
+	} else {
+		sel.Lead = -1
+	}
+	s.choose(sel)
+}
+
+// SelectAllStops selects every stop.
+func (s *Store) SelectAllStops() {
+	sel := only(len(s.plan.Stops) - 1)
+	sel.Stops = nil
+	for i := range s.plan.Stops {
+		sel.Stops = append(sel.Stops, i)
+	}
+	s.choose(sel)
+}
 
 // SelectFinding selects a finding of the report; -1 selects nothing.
-func (s *Store) SelectFinding(finding int) { s.selectWhat(Selection{-1, finding}) }
+func (s *Store) SelectFinding(finding int) {
+	sel := noSelection()
+	if finding < len(s.report.Findings) {
+		sel.Finding = max(finding, -1)
+	}
+	s.choose(sel)
+}
 
-func (s *Store) selectWhat(sel Selection) {
-	if sel.Stop < -1 || sel.Stop >= len(s.plan.Stops) {
-		sel.Stop = -1
-	}
-	if sel.Finding < -1 || sel.Finding >= len(s.report.Findings) {
-		sel.Finding = -1
-	}
-	if sel != s.selection {
+func (s *Store) choose(sel Selection) {
+	now := s.selection
+	if sel.Lead != now.Lead || sel.Finding != now.Finding || !slices.Equal(sel.Stops, now.Stops) {
 		s.selection = sel
 		s.tell(SelectionChanged)
 	}
-}
-
-// Marks says how each item of the plate is to be marked.
-type Marks struct {
-	Selected, Faulty Items
-}
-
-// Items is a set of a plate's items.
-type Items struct {
-	Seats, Pockets, Features, Tracks map[int]bool
-}
-
-func newItems() Items {
-	return Items{map[int]bool{}, map[int]bool{}, map[int]bool{}, map[int]bool{}}
-}
-
-// add puts indices into one of the sets.
-func add(set map[int]bool, indices []int) {
-	for _, i := range indices {
-		set[i] = true
-	}
-}
-
-// Marks returns what is selected and what any finding is about.
-func (s *Store) Marks() Marks {
-	m := Marks{newItems(), newItems()}
-	for i, f := range s.report.Findings {
-		sets := []Items{m.Faulty}
-		if i == s.selection.Finding {
-			sets = append(sets, m.Selected)
-		}
-		for _, set := range sets {
-			add(set.Seats, f.Seats)
-			add(set.Pockets, f.Pockets)
-			add(set.Features, f.Features)
-			add(set.Tracks, f.Tracks)
-		}
-	}
-	for _, stop := range s.report.Plate.Stops {
-		if stop.Index == s.selection.Stop {
-			add(m.Selected.Seats, stop.Seats)
-		}
-	}
-	return m
 }
 
 // StopOfSeat returns which of the plan's stops a seat serves first.

@@ -34,23 +34,35 @@ func place(stops []plan.Stop, angle float64) int {
 	return i
 }
 
-// RemoveStop takes a stop off the list and selects the one that takes its
-// place.
-func (s *Store) RemoveStop(name string, i int) error {
-	if i < 0 || i >= len(s.plan.Stops) {
+// RemoveStops takes stops off the list and selects the one that takes the place
+// of the first.
+func (s *Store) RemoveStops(name string, stops ...int) error {
+	if len(stops) == 0 {
 		return nil
 	}
-	err := s.Edit(name, func(p *plan.Plan) { p.Stops = slices.Delete(p.Stops, i, i+1) })
-	s.SelectStop(min(i, len(s.plan.Stops)-1))
+	err := s.Edit(name, func(p *plan.Plan) {
+		kept := p.Stops[:0]
+		for i, stop := range p.Stops {
+			if !slices.Contains(stops, i) {
+				kept = append(kept, stop)
+			}
+		}
+		p.Stops = kept
+	})
+	s.SelectStop(min(slices.Min(stops), len(s.plan.Stops)-1))
 	return err
 }
 
-// ChangeStop changes one stop of the list.
-func (s *Store) ChangeStop(name string, i int, change func(*plan.Stop)) error {
-	if i < 0 || i >= len(s.plan.Stops) {
-		return nil
-	}
-	return s.Edit(name, func(p *plan.Plan) { change(&p.Stops[i]) })
+// ChangeStops changes stops of the list, as one edit. Those there are none of
+// are passed over.
+func (s *Store) ChangeStops(name string, change func(*plan.Stop), stops ...int) error {
+	return s.Edit(name, func(p *plan.Plan) {
+		for _, i := range stops {
+			if i >= 0 && i < len(p.Stops) {
+				change(&p.Stops[i])
+			}
+		}
+	})
 }
 
 // SortStops puts the list in order of angle.

@@ -2,6 +2,7 @@ package store
 
 import (
 	"stopwright/detent"
+	"stopwright/detent/geom"
 	"stopwright/detent/plan"
 )
 
@@ -14,7 +15,8 @@ const (
 	SelectionChanged                    // the selected stop or finding
 	FileChanged                         // path, or whether all is saved
 	ViewChanged                         // how the plate is looked at
-	Everything       = PlanChanged | SelectionChanged | FileChanged | ViewChanged
+	TurnChanged                         // how far the table is turned on screen
+	Everything       = PlanChanged | SelectionChanged | FileChanged | ViewChanged | TurnChanged
 )
 
 // Store holds the state. Make one with [New].
@@ -31,6 +33,7 @@ type Store struct {
 
 	selection Selection
 	view      View
+	turn      geom.Angle
 
 	listeners []func(Change)
 }
@@ -70,7 +73,7 @@ func (s *Store) Load(p plan.Plan, path string) {
 	s.past, s.future = nil, nil
 	s.gesture, s.begun = false, false
 	s.path, s.saved = path, p
-	s.selection = NoSelection
+	s.selection, s.turn = noSelection(), 0
 	s.put(p)
 	s.tell(Everything)
 }
@@ -78,7 +81,8 @@ func (s *Store) Load(p plan.Plan, path string) {
 // put makes p the plan and solves it.
 func (s *Store) put(p plan.Plan) {
 	s.plan, s.report = p, detent.Solve(p)
-	s.selection = s.selection.within(s.report)
+	s.selection = s.selection.within(len(p.Stops))
+	s.turn = geom.Angle(max(p.Travel.From, min(p.Travel.To, s.turn.Degrees())))
 }
 
 // Path returns the plan's file, "" if it has none yet.
