@@ -9,7 +9,7 @@ import (
 const withoutDisplay = "Start this from a desktop; or write pictures of every page with\n" +
 	"  go run ./cmd/setup shots DIR\n" +
 	"and the drawings and the drilling chart of a plan with\n" +
-	"  go run ./cmd/stopwright-cli export PLAN"
+	"  go run ./cmd/stopwright-cli export PLAN --dxf FILE --pdf FILE"
 
 // display reports by a failure that there is no display for a window. It asks
 // before anything is installed or built, so that nobody waits for nothing.
