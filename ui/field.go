@@ -5,7 +5,6 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
@@ -43,7 +42,7 @@ func (w *Window) newFieldRow(f plan.Field) fieldRow {
 		func(text string) (func() error, error) { return w.readField(f, text) },
 		problem.tell,
 	)
-	row := container.New(rowLayout{}, label, e, widget.NewLabel(unitSign(f.Unit)))
+	row := container.New(valueLayout, label, e, widget.NewLabel(unitSign(f.Unit)))
 	switch {
 	case f.Path == "notes": // the one text that may be long
 		e.MultiLine, e.Wrapping = true, fyne.TextWrapWord
@@ -75,7 +74,7 @@ func (w *Window) choiceRow(f plan.Field, label *widget.Label) fieldRow {
 		f.Text = f.Choices[s.SelectedIndex()]
 		w.report(w.setField(f))
 	}
-	return fieldRow{container.New(rowLayout{}, label, s, layout.NewSpacer()), refresh}
+	return fieldRow{container.New(choiceLayout, label, s), refresh}
 }
 
 // flagRow makes the row of a yes or no.

@@ -5,30 +5,41 @@ import (
 	"fyne.io/fyne/v2/theme"
 )
 
-// rowLayout sets three objects in a row: a name as wide as there is room, a
-// field and a unit of fixed widths, so that the fields of a form line up.
-type rowLayout struct{}
+// rowLayout sets objects in a row: a name as wide as there is room, and the rest
+// in fixed widths, so that the fields of a form line up.
+type rowLayout []float32
+
+// The two kinds of row: a field with its unit, and a choice as wide as both.
+var (
+	valueLayout  = rowLayout{fieldWidth, unitWidth}
+	choiceLayout = rowLayout{fieldWidth + unitWidth}
+)
 
 const (
 	fieldWidth = 96
 	unitWidth  = 36
 )
 
-func (rowLayout) MinSize(objects []fyne.CanvasObject) fyne.Size {
-	var h float32
-	for _, o := range objects {
-		h = max(h, o.MinSize().Height)
+// MinSize leaves the name what it needs.
+func (l rowLayout) MinSize(objects []fyne.CanvasObject) fyne.Size {
+	width, height := theme.Padding(), float32(0)
+	for _, w := range l {
+		width += w
 	}
-	return fyne.NewSize(objects[0].MinSize().Width+fieldWidth+unitWidth+theme.Padding(), h)
+	for _, o := range objects {
+		height = max(height, o.MinSize().Height)
+	}
+	return fyne.NewSize(objects[0].MinSize().Width+width, height)
 }
 
-func (rowLayout) Layout(objects []fyne.CanvasObject, size fyne.Size) {
-	place := func(o fyne.CanvasObject, x, width float32) {
-		o.Resize(fyne.NewSize(width, size.Height))
-		o.Move(fyne.NewPos(x, 0))
+// Layout places the objects from the right.
+func (l rowLayout) Layout(objects []fyne.CanvasObject, size fyne.Size) {
+	right := size.Width
+	for i := len(l) - 1; i >= 0; i-- {
+		right -= l[i]
+		objects[i+1].Resize(fyne.NewSize(l[i], size.Height))
+		objects[i+1].Move(fyne.NewPos(right, 0))
 	}
-	field := size.Width - fieldWidth - unitWidth
-	place(objects[0], 0, field-theme.Padding())
-	place(objects[1], field, fieldWidth)
-	place(objects[2], field+fieldWidth, unitWidth)
+	objects[0].Resize(fyne.NewSize(right-theme.Padding(), size.Height))
+	objects[0].Move(fyne.NewPos(0, 0))
 }

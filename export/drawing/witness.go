@@ -24,12 +24,13 @@ func witness(d *Drawing, pl *plate.Plate, part plan.Part) {
 }
 
 // witnessCorners returns the tip of the mark, the corner below it on the same
-// radius, and the end of its foot. Where less than twice its height is left
-// between the edge and the opening on the pivot, the mark is as much smaller.
+// radius, and the end of its foot. The mark is smaller where less than twice its
+// height is left between the edge and the opening on the pivot, and on a part so
+// small that it would be over a tenth of its radius.
 func witnessCorners(pl *plate.Plate, part plan.Part, az geom.Angle) [3]geom.Point {
 	edge := plate.OutlineOf(pl.Plan, part).Reach(az)
 	space := edge - plate.BoreOf(pl.Plan, part)/2
-	k := math.Max(0, math.Min(1, space/(2*(witnessGap+witnessHeight))))
+	k := max(0, min(1, space/(2*(witnessGap+witnessHeight)), edge/(10*witnessHeight)))
 	tip := geom.Polar(edge-k*witnessGap, az)
 	corner := geom.Polar(edge-k*(witnessGap+witnessHeight), az)
 	return [3]geom.Point{tip, corner, corner.Add(geom.Polar(k*witnessFoot, az+90))}

@@ -1,6 +1,8 @@
 package store
 
 import (
+	"slices"
+
 	"stopwright/detent"
 	"stopwright/detent/geom"
 	"stopwright/detent/plan"
@@ -74,8 +76,15 @@ func (s *Store) Load(p plan.Plan, path string) {
 	s.gesture, s.begun = false, false
 	s.path, s.saved = path, p
 	s.selection, s.turn = noSelection(), 0
+	s.view.BothSides = symmetric(p)
 	s.put(p)
 	s.tell(Everything)
+}
+
+// symmetric reports whether a plan's stops are meant on both sides: whether any
+// is, or there are none yet.
+func symmetric(p plan.Plan) bool {
+	return len(p.Stops) == 0 || slices.ContainsFunc(p.Stops, func(s plan.Stop) bool { return s.BothSides })
 }
 
 // put makes p the plan and solves it.
