@@ -73,22 +73,30 @@ func load(demo, file string) (plan.Plan, string, error) {
 	return p, file, err
 }
 
-// open shows the window until it is closed. The toolkit panics where the
-// display cannot be used after all; that is told like a missing one.
-func open(a fyne.App, p plan.Plan, path string, stderr io.Writer) (code int) {
-	defer func() {
-		if fault := recover(); fault != nil {
-			fmt.Fprintln(stderr, "stopwright: the display cannot be used:", fault)
-			code = noDisplay
-		}
-	}()
-	w := ui.NewWindow(a, p)
+// open shows the window until it is closed.
+func open(a fyne.App, p plan.Plan, path string, stderr io.Writer) int {
+	w, err := newWindow(a, p)
+	if err != nil {
+		fmt.Fprintln(stderr, "stopwright:", err)
+		return noDisplay
+	}
 	if path != "" {
 		w.Opened(path)
 	}
 	w.Show()
 	a.Run()
 	return ok
+}
+
+// newWindow makes the window. The toolkit panics where a display that is named
+// cannot be used; here, and only here, that is told like a missing one.
+func newWindow(a fyne.App, p plan.Plan) (w *ui.Window, err error) {
+	defer func() {
+		if fault := recover(); fault != nil {
+			err = fmt.Errorf("the display cannot be used: %v", fault)
+		}
+	}()
+	return ui.NewWindow(a, p), nil
 }
 
 func takeShots(a fyne.App, folder string, stderr io.Writer) int {
