@@ -80,10 +80,7 @@ func (w *Window) viewMenu() *fyne.Menu {
 	look := func(key string, l Look) *fyne.MenuItem {
 		m := fyne.NewMenuItem(t(key), nil)
 		m.Checked = w.theme.look == l
-		m.Action = func() {
-			w.setLook(l)
-			w.win.SetMainMenu(w.mainMenu())
-		}
+		m.Action = func() { w.chooseLook(l) }
 		return m
 	}
 	return fyne.NewMenu(t("menu.view"),
@@ -95,7 +92,12 @@ func (w *Window) viewMenu() *fyne.Menu {
 		w.command(t("plate.fit"), fyne.Key0, ctrl, w.plate.fit),
 		w.layersMenu(),
 		fyne.NewMenuItemSeparator(),
+		w.lengthsMenu(), w.anglesMenu(),
+		w.command(t("menu.units.next"), fyne.KeyU, ctrl, w.nextUnits),
+		w.explainItem(),
+		fyne.NewMenuItemSeparator(),
 		look("look.desktop", AsDesktop), look("look.light", LightLook), look("look.dark", DarkLook),
+		look("look.black", BlackOnWhiteLook), look("look.white", WhiteOnBlackLook),
 	)
 }
 
@@ -123,7 +125,8 @@ func (w *Window) layersMenu() *fyne.MenuItem {
 func (w *Window) helpMenu() *fyne.Menu {
 	t := w.words.Text
 	return fyne.NewMenu(t("menu.help"),
-		w.command(t("menu.keys"), fyne.KeyF1, 0, func() { w.tell("menu.keys", "help.keys") }),
+		fyne.NewMenuItem(t("menu.guide"), w.startGuide),
+		w.command(t("menu.keys"), fyne.KeyF1, 0, w.showKeys),
 		fyne.NewMenuItem(t("menu.cautions"), func() { w.tell("menu.cautions", "help.cautions") }),
 		fyne.NewMenuItem(t("menu.about"), func() { w.tell("menu.about", "help.about") }),
 	)

@@ -7,7 +7,6 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"stopwright/assets/words"
-	"stopwright/detent/measure"
 	"stopwright/detent/plan"
 	"stopwright/export/drawing"
 )
@@ -27,9 +26,6 @@ var snaps = []float64{0.1, 0.5, 1, 2.5, 5, 7.5, 0}
 
 func newPlateTools(w *Window) *plateTools {
 	t := &plateTools{w: w, face: widget.NewSelect(nil, nil), snap: widget.NewSelect(nil, nil)}
-	for _, s := range snaps {
-		t.snap.Options = append(t.snap.Options, w.snapName(s))
-	}
 	t.snap.OnChanged = func(string) {
 		v := w.store.View()
 		v.Snap = snaps[t.snap.SelectedIndex()]
@@ -52,7 +48,7 @@ func (w *Window) snapName(step float64) string {
 	if step == 0 {
 		return w.words.Text("plate.free")
 	}
-	return measure.Trim(step, 1) + "°"
+	return w.words.Angle(step)
 }
 
 // refresh shows the view's settings and the parts there are.
@@ -73,7 +69,9 @@ func (t *plateTools) refresh() {
 	}
 	t.face.Options = names
 	t.face.Refresh()
+	t.snap.Options = make([]string, len(snaps))
 	for i, s := range snaps {
+		t.snap.Options[i] = t.w.snapName(s)
 		if s == v.Snap {
 			t.snap.Selected = t.snap.Options[i]
 		}

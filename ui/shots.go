@@ -15,7 +15,7 @@ import (
 // shotSizes are the sizes of window that pictures are made of, px.
 var shotSizes = []fyne.Size{fyne.NewSize(1024, 700), fyne.NewSize(1600, 1000)}
 
-// Shots writes a picture of every page, light and dark, at two sizes, into a
+// Shots writes a picture of every page, in every look, at two sizes, into a
 // folder, and returns their paths. It needs an application without a display,
 // whose windows can be painted into an image.
 func Shots(a fyne.App, folder string) ([]string, error) {
@@ -27,14 +27,14 @@ func Shots(a fyne.App, folder string) ([]string, error) {
 		return nil, err
 	}
 	var written []string
-	for _, look := range []Look{LightLook, DarkLook} {
+	for _, look := range []Look{LightLook, DarkLook, BlackOnWhiteLook, WhiteOnBlackLook} {
 		w := newWindow(a, p, look)
 		w.Show()
 		for page, name := range []string{"plate", "chart"} {
 			w.showPage(page)
 			for _, size := range shotSizes {
 				w.win.Resize(size)
-				file := fmt.Sprintf("%s-%s-%.0fx%.0f.png", name, lookName(look), size.Width, size.Height)
+				file := fmt.Sprintf("%s-%s-%.0fx%.0f.png", name, look, size.Width, size.Height)
 				path := filepath.Join(folder, file)
 				image := w.win.Canvas().Capture()
 				if err := export.WriteFile(path, func(out io.Writer) error { return png.Encode(out, image) }); err != nil {
@@ -46,11 +46,4 @@ func Shots(a fyne.App, folder string) ([]string, error) {
 		w.win.Hide()
 	}
 	return written, nil
-}
-
-func lookName(l Look) string {
-	if l == DarkLook {
-		return "dark"
-	}
-	return "light"
 }

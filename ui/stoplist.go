@@ -5,6 +5,7 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
@@ -61,7 +62,8 @@ func newStopList(w *Window) *stopList {
 		l.both,
 		l.why.object,
 	)
-	l.object = container.NewBorder(head, nil, nil, nil, l.list)
+	// Tab goes through them in this order.
+	l.object = container.New(layout.NewBorderLayout(head, nil, nil, nil), head, l.list)
 	l.refresh()
 	return l
 }
@@ -150,7 +152,7 @@ func newStopRow(l *stopList) *stopRow {
 	r := &stopRow{l: l, index: -1}
 	tell := func(err error) { l.why.tell(err) }
 	r.angle = newValueEntry(
-		func() string { return measure.Trim(r.stop().Angle, decimals) },
+		func() string { return l.w.units().AngleField(r.stop().Angle) },
 		func(text string) (func() error, error) {
 			a, err := measure.ParseAngle(text)
 			if err == nil {
