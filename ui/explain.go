@@ -71,7 +71,7 @@ func (w *Window) valueText(f plan.Field) string {
 
 // explainItem makes the menu item that shows the strip or puts it away.
 func (w *Window) explainItem() *fyne.MenuItem {
-	m := fyne.NewMenuItem(w.words.Text("menu.explain"), func() {
+	m := w.command(w.words.Text("menu.explain"), "", 0, func() {
 		w.parts.explain.on = !w.parts.explain.on
 		w.parts.explain.refresh()
 		w.app.Preferences().SetBool(plainSetting, !w.parts.explain.on)

@@ -7,8 +7,8 @@ import (
 	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/widget"
 
-	"stopwright/ui/ink"
 	"stopwright/ui/figures"
+	"stopwright/ui/ink"
 )
 
 // figureView shows a figure on a slip of paper.

@@ -8,19 +8,19 @@ import (
 
 // guideStep is one card of the guide: what it says and which pane it is about.
 type guideStep struct {
-	key  string                            // of its words; its heading ends in ".title"
+	key  string                            // of its words
 	pane func(w *Window) fyne.CanvasObject // nil: the window as a whole
 }
 
 // guideSteps begin with the cautions, so that nobody misses them, and then go
 // once round the window.
 var guideSteps = []guideStep{
-	{"guide.cautions", nil},
-	{"guide.stops", func(w *Window) fyne.CanvasObject { return w.stops.object }},
-	{"guide.plate", func(w *Window) fyne.CanvasObject { return w.pages }},
-	{"guide.parts", func(w *Window) fyne.CanvasObject { return w.parts.object }},
-	{"guide.checks", func(w *Window) fyne.CanvasObject { return w.findings.object }},
-	{"guide.files", nil},
+	{"cautions", nil},
+	{"stops", func(w *Window) fyne.CanvasObject { return w.stops.object }},
+	{"plate", func(w *Window) fyne.CanvasObject { return w.pages }},
+	{"parts", func(w *Window) fyne.CanvasObject { return w.parts.object }},
+	{"checks", func(w *Window) fyne.CanvasObject { return w.findings.object }},
+	{"files", nil},
 }
 
 // guide leads a new maker round the window, card by card. The cards lie over
@@ -89,9 +89,9 @@ func (g *guide) pane() fyne.CanvasObject {
 func (g *guide) text() (title, body string) {
 	t := g.w.words.Text
 	key := g.step().key
-	title = t("guide.step", words.Args{"N": g.at + 1, "Of": len(guideSteps), "Title": t(key + ".title")})
+	title = t("guide.step", words.Args{"N": g.at + 1, "Of": len(guideSteps), "Title": t("guide.title." + key)})
 	if g.at == 0 {
 		return title, t("help.cautions")
 	}
-	return title, t(key)
+	return title, t("guide.text." + key)
 }

@@ -1,7 +1,6 @@
 package ui
 
 import (
-
 	"stopwright/assets/words"
 	"stopwright/detent/geom"
 	"stopwright/detent/plan"

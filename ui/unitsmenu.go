@@ -30,7 +30,7 @@ func (w *Window) styleMenu(name string, keys []string, now int, with func(units.
 	m := fyne.NewMenuItem(w.words.Text(name), nil)
 	m.ChildMenu = fyne.NewMenu("")
 	for i, key := range keys {
-		item := fyne.NewMenuItem(w.words.Text(key), func() { w.setUnits(with(w.units(), i)) })
+		item := w.command(w.words.Text(key), "", 0, func() { w.setUnits(with(w.units(), i)) })
 		item.Checked = i == now
 		m.ChildMenu.Items = append(m.ChildMenu.Items, item)
 	}
