@@ -9,20 +9,25 @@ import (
 	"stopwright/ui/ink"
 )
 
+// focusShare is how much of the accent colour lies behind what has the focus:
+// enough to stand out from paper, and little enough to read ink on.
+const focusShare = 0.6
+
 // contrastColour returns the colours of the high contrast looks that are not
 // mixed as in the others: edges in full ink, nothing tinted behind text, and a
 // focus that nobody can miss.
 func contrastColour(p ink.Palette, name fyne.ThemeColorName) (color.Color, bool) {
 	switch name {
-	case theme.ColorNameBackground, theme.ColorNameHeaderBackground, theme.ColorNameInputBackground,
-		theme.ColorNameButton, theme.ColorNameDisabledButton:
+	case theme.ColorNameBackground, theme.ColorNameHeaderBackground:
 		return p.Paper, true
+	case theme.ColorNameInputBackground, theme.ColorNameButton, theme.ColorNameDisabledButton:
+		return p.Hollow, true
 	case theme.ColorNameInputBorder, theme.ColorNameSeparator, theme.ColorNameScrollBar, theme.ColorNamePlaceHolder:
 		return p.Ink, true
 	case theme.ColorNameDisabled:
 		return p.Faint, true
 	case theme.ColorNameFocus:
-		return p.Accent, true
+		return alpha(p.Accent, focusShare), true
 	}
 	return nil, false
 }

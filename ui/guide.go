@@ -43,6 +43,15 @@ func (w *Window) startGuide() {
 	w.focus(w.guide.card.next)
 }
 
+// turn goes a card on or back. A button that is tapped gives up the keys, so
+// they are brought back.
+func (g *guide) turn(by int) {
+	g.show(g.at + by)
+	if g.at >= 0 {
+		g.w.focus(g.card.next)
+	}
+}
+
 // greet shows the guide at the first start of all, unless the maker came with a
 // plan of their own: then it waits for a start without one.
 func (w *Window) greet() {

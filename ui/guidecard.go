@@ -47,11 +47,11 @@ func newGuideCard(g *guide) *guideCard {
 	keys := &sheet{escape: g.end}
 	t := g.w.words.Text
 	c.skip = newSheetButton(keys, t("guide.skip"), g.end)
-	c.back = newSheetButton(keys, t("guide.back"), func() { g.show(g.at - 1) })
-	c.next = newSheetButton(keys, t("guide.next"), func() { g.show(g.at + 1) })
+	c.back = newSheetButton(keys, t("guide.back"), func() { g.turn(-1) })
+	c.next = newSheetButton(keys, t("guide.next"), func() { g.turn(1) })
 	c.next.Importance = widget.HighImportance
 	buttons := container.NewHBox(c.skip, layout.NewSpacer(), c.back, c.next)
-	c.box = container.NewStack(c.paper, container.NewPadded(container.NewBorder(c.title, buttons, nil, nil, c.text)))
+	c.box = container.NewStack(c.paper, container.NewPadded(container.NewPadded(container.NewBorder(c.title, buttons, nil, nil, c.text))))
 	c.ExtendBaseWidget(c)
 	c.overlay = container.New(guideLayout{c}, c.frame, c)
 	c.hide()

@@ -21,7 +21,6 @@ type remarks struct {
 func newNote() *widget.Label {
 	note := widget.NewLabel("")
 	note.SizeName = theme.SizeNameCaptionText
-	note.Importance = widget.LowImportance
 	note.Alignment = fyne.TextAlignTrailing
 	note.Hide()
 	return note

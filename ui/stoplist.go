@@ -174,7 +174,7 @@ func newStopRow(l *stopList) *stopRow {
 	})
 	r.sign = widget.NewIcon(nil)
 	remove := iconButton(theme.DeleteIcon(), func() { l.w.removeStops(r.index) })
-	left := container.NewHBox(r.sign, container.NewGridWrap(fyne.NewSize(78, r.angle.MinSize().Height), r.angle), r.both)
+	left := container.NewHBox(r.sign, container.New(angleCell{l.w}, r.angle), r.both)
 	r.box = container.NewBorder(nil, nil, left, remove, r.label)
 	r.ExtendBaseWidget(r)
 	return r

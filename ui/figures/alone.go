@@ -8,8 +8,8 @@ import (
 
 // The figure of a catch in its part, mm. The part's face is at y = 0.
 const (
-	top   = 12.5 // of the part, as far as it is shown
-	above = top + 1.4
+	top   = 10.6 // of the part, as far as it is shown
+	above = top + 1.2
 	under = -4.4 // y of level dimensions under the ball
 )
 
@@ -48,7 +48,7 @@ func (d *drafter) push(centre float64) {
 // drawAlone draws a catch in its part with the ball fully out, or pushed in
 // flush where that is what is asked about.
 func drawAlone(d *drafter, path string) {
-	d.frame(-wide-1, under-2.9, wide+9, above+3)
+	d.frame(-wide-0.5, under-2.6, wide+9, above+2.8)
 	centre := out
 	if path == "catch.flush_force" {
 		centre = ballRadius

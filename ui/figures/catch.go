@@ -10,11 +10,11 @@ import (
 // The catch of every figure, mm.
 const (
 	ballRadius = 3.2
-	body       = 4.1  // radius
-	bore       = 3.4  // radius of the bore the ball slides in
-	lip        = 3.0  // radius of the rim that keeps the ball in
-	bodyLong   = 10.0 // flange included
-	flange     = 5.6  // radius
+	body       = 4.1 // radius
+	bore       = 3.4 // radius of the bore the ball slides in
+	lip        = 3.0 // radius of the rim that keeps the ball in
+	bodyLong   = 8.4 // flange included
+	flange     = 5.6 // radius
 	flangeHigh = 1.3
 	bodyRoom   = 0.4 // allowance at each side
 	recessRoom = 0.5 // allowance in depth

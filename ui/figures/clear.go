@@ -11,18 +11,18 @@ const (
 	hole   = 2.6 // radius
 	first  = 6.2 // of the nearer hole's middle from the edge
 	second = 14.4
-	tall   = 6.0 // of the edge to either side of the holes
+	tall   = 5.0 // of the edge to either side of the holes
 )
 
 // clearance measures the material left at holes.
 var clearance = map[string]func(*drafter){
-	"rules.edge": func(d *drafter) { d.level(-4.4, 0, first-hole, 0) },
-	"rules.web":  func(d *drafter) { d.level(-4.4, first+hole, second-hole, 0) },
+	"rules.edge": func(d *drafter) { d.level(-4, 0, first-hole, 0) },
+	"rules.web":  func(d *drafter) { d.level(-4, first+hole, second-hole, 0) },
 }
 
 // drawClear draws two holes near an edge.
 func drawClear(d *drafter) {
-	d.frame(-3, -tall-2, second+hole+4, tall)
+	d.frame(-5, -tall-2.2, second+hole+5, tall+1)
 	d.add(drawing.Outline, drawing.Line{A: geom.Point{Y: tall}, B: geom.Point{Y: -tall}})
 	for _, x := range [2]float64{first, second} {
 		d.add(drawing.Seats, drawing.Circle{Centre: geom.Point{X: x}, Radius: hole})

@@ -34,9 +34,9 @@ type drafter struct {
 	value  string // lettered at the size that is measured
 	below  bool   // the catch is below
 
-	// Of the seat that is drawn: the radius of its rim and the depth of its
-	// floor.
-	rim, floor float64
+	// Of the seat that is drawn: the radius of its rim, that of the tool, which
+	// is smaller where there is a chamfer, and the depth of its floor.
+	rim, tool, floor float64
 }
 
 // at returns a place of the figure.

@@ -11,8 +11,8 @@ import (
 // The figure of a ball at home, mm. The seat's face is at y = 0.
 const (
 	wide      = 12.0 // of the part to either side of the axis
-	deep      = 9.0  // of the part with the seat, as far as it is shown
-	high      = 8.5  // of the part with the catch, likewise
+	deep      = 8.2  // of the part with the seat, as far as it is shown
+	high      = 7.6  // of the part with the catch, likewise
 	gap       = 0.7
 	mouth     = 2.2 // radius
 	cylinder  = 4.6
@@ -30,10 +30,10 @@ var home = map[string]func(*drafter){
 	"seat.form":     func(*drafter) {},
 	"face_gap":      func(d *drafter) { d.upright(margin, wide, 0, wide, gap) },
 	"seat.depth":    func(d *drafter) { d.upright(margin, wide, 0, d.rim-0.3, -d.floor) },
-	"seat.diameter": func(d *drafter) { d.level(-deep-1.6, -d.rim, d.rim, 0) },
-	"seat.chamfer":  func(d *drafter) { d.level(-deep-1.6, mouth, mouth+chamfer, 0) },
+	"seat.diameter": func(d *drafter) { d.level(-deep-1.6, -d.tool, d.tool, 0) },
+	"seat.chamfer":  func(d *drafter) { d.level(-deep-1.6, d.tool, d.rim, 0) },
 	"seat.drill_point": func(d *drafter) {
-		tip := -cylinder - tipOf(mouth, point)
+		tip := -cylinder - tipOf(d.tool, point)
 		d.angle(0, tip, 90-point/2, point, 2.4)
 		d.text(0, tip+3.3)
 	},
@@ -68,13 +68,16 @@ func (d *drafter) angle(x, y, start, sweep, r float64) {
 // drawHome draws the ball at home on its seat. The relief hole and the chamfer
 // are shown where the seat has them or they are asked for.
 func drawHome(d *drafter, s plan.Seat, path string) {
-	d.frame(-wide-1, -deep-4.6, wide+9, high+0.5)
-	d.rim, d.floor = mouth, cylinder
-	countersunk := path != "seat.drill_point" && (path == "seat.countersink_angle" || s.Form == plan.Countersunk)
+	d.frame(-wide-0.5, -deep-4.2, wide+9, high+0.6)
+	d.rim, d.tool, d.floor = mouth, mouth, cylinder
+	countersunk := path != "seat.drill_point" && path != "seat.chamfer" && (path == "seat.countersink_angle" || s.Form == plan.Countersunk)
 	if countersunk {
-		d.rim, d.floor = coneMouth, coneFloor
+		d.rim, d.tool, d.floor = coneMouth, coneMouth, coneFloor
 	}
-	profile := drilledProfile(s, path)
+	if !countersunk && (path == "seat.chamfer" || s.Chamfer > 0) {
+		d.tool = mouth - chamfer
+	}
+	profile := d.drilled(s.DrillPoint == 180 && path != "seat.drill_point")
 	if countersunk {
 		profile = []geom.Point{{X: d.rim}, {X: coneMouth - coneFloor, Y: -coneFloor}, {Y: -coneFloor}}
 	}
@@ -94,18 +97,18 @@ func drawHome(d *drafter, s plan.Seat, path string) {
 	d.path(Axis, geom.Point{Y: -deep - 0.6}, geom.Point{Y: high + 0.4})
 }
 
-// drilledProfile returns the right side of a drilled seat, from its rim down to
-// the axis.
-func drilledProfile(s plan.Seat, path string) []geom.Point {
-	tip := tipOf(mouth, point)
-	if s.DrillPoint == 180 && path != "seat.drill_point" {
+// drilled returns the right side of a drilled seat, from its rim down to the
+// axis.
+func (d *drafter) drilled(flat bool) []geom.Point {
+	out := []geom.Point{{X: d.rim}}
+	if d.tool < d.rim {
+		out = append(out, geom.Point{X: d.tool, Y: d.tool - d.rim})
+	}
+	tip := tipOf(d.tool, point)
+	if flat {
 		tip = 0
 	}
-	out := []geom.Point{{X: mouth, Y: -cylinder}, {Y: -cylinder - tip}}
-	if path == "seat.chamfer" || s.Chamfer > 0 {
-		return append([]geom.Point{{X: mouth + chamfer}, {X: mouth, Y: -chamfer}}, out...)
-	}
-	return append([]geom.Point{{X: mouth}}, out...)
+	return append(out, geom.Point{X: d.tool, Y: -cylinder}, geom.Point{Y: -cylinder - tip})
 }
 
 // relieved returns a profile that ends in a smaller hole right through.
