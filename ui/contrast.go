@@ -11,7 +11,7 @@ import (
 
 // focusShare is how much of the accent colour lies behind what has the focus:
 // enough to stand out from paper, and little enough to read ink on.
-const focusShare = 0.6
+const focusShare = 0.57
 
 // contrastColour returns the colours of the high contrast looks that are not
 // mixed as in the others: edges in full ink, nothing tinted behind text, and a

@@ -99,10 +99,10 @@ func (e *valueEntry) offer(show func(under *valueEntry)) {
 func (e *valueEntry) FocusGained() {
 	e.Entry.FocusGained()
 	e.TypedShortcut(&fyne.ShortcutSelectAll{})
-	e.remarks.entered()
 	if e.focused != nil {
 		e.focused()
 	}
+	e.remarks.entered()
 }
 
 // FocusLost hands back what was typed.

@@ -16,10 +16,19 @@ type explainer struct {
 	w      *Window
 	field  plan.Field // of no path: none yet
 	on     bool       // the strip is wanted
+	shown  explained
 	name   *widget.Label
 	text   *widget.Label
 	figure *figureView
 	object *fyne.Container
+}
+
+// explained is all that the strip's content depends on.
+type explained struct {
+	path, value string
+	seat        plan.Seat
+	arrangement plan.Arrangement
+	look        Look
 }
 
 func newExplainer(w *Window) *explainer {
@@ -47,9 +56,15 @@ func (e *explainer) refresh() {
 		return
 	}
 	f := e.w.fieldAt(e.field)
+	p := e.w.store.Plan()
+	now := explained{f.Path, e.w.valueText(f), p.Seat, p.Arrangement, e.w.theme.look}
+	if now == e.shown && e.object.Visible() {
+		return // as at every step of a seat that is dragged
+	}
+	e.shown = now
 	e.name.SetText(e.w.fieldName(f))
 	e.text.SetText(e.w.words.Text("explain." + f.Generic))
-	if fig, ok := figures.Of(e.w.store.Plan(), f.Generic, e.w.valueText(f)); ok {
+	if fig, ok := figures.Of(p, f.Generic, now.value); ok {
 		e.figure.show(fig)
 		e.figure.Show()
 	} else {

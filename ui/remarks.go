@@ -1,6 +1,8 @@
 package ui
 
 import (
+	"strings"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
@@ -15,6 +17,7 @@ type remarks struct {
 	say        func(string)             // shows a remark; "": none
 	understood func(text string) string // "": it says so itself
 	kept       func() string            // "": the field shows all of it
+	said       bool                     // a remark is shown
 }
 
 // newNote makes the line for remarks, hidden while there is none.
@@ -41,8 +44,16 @@ func sayIn(note *widget.Label) func(string) {
 // clear takes the remark away.
 func (r *remarks) clear() {
 	if r != nil {
-		r.say("")
+		r.show("")
 	}
+}
+
+// show shows a remark; "" takes away one that is shown, and nothing else.
+func (r *remarks) show(text string) {
+	if text != "" || r.said {
+		r.say(text)
+	}
+	r.said = text != ""
 }
 
 // typed says what a text was understood as.
@@ -51,40 +62,66 @@ func (r *remarks) typed(text string, err error) {
 		return
 	}
 	if err != nil {
-		r.say("")
+		r.show("")
 		return
 	}
-	r.say(r.understood(text))
+	r.show(r.understood(text))
 }
 
 // entered says, on coming to a field, whether it shows all of its value.
 func (r *remarks) entered() {
 	if r != nil {
-		r.say(r.kept())
+		r.show(r.kept())
 	}
 }
 
 // remarksOn returns the remarks on a field of the plan, shown in note.
 func (w *Window) remarksOn(f plan.Field, note *widget.Label) *remarks {
-	kept := func(text string) string {
-		if text == "" {
-			return ""
-		}
-		return w.words.Text("field.kept", words.Args{"Value": text})
-	}
 	switch f.Unit {
 	case millimetres:
 		return &remarks{
 			say:        sayIn(note),
 			understood: func(text string) string { return w.units().LengthUnderstood(text) },
-			kept:       func() string { return kept(w.units().LengthKept(w.fieldAt(f).Number)) },
+			kept:       func() string { return w.kept(w.units().LengthKept(w.fieldAt(f).Number)) },
 		}
 	case degrees:
-		return &remarks{
-			say:        sayIn(note),
-			understood: func(text string) string { return w.units().AngleUnderstood(text) },
-			kept:       func() string { return kept(w.units().AngleKept(w.fieldAt(f).Number)) },
-		}
+		return w.angleRemarks(sayIn(note), func() float64 { return w.fieldAt(f).Number })
 	}
 	return nil
+}
+
+// angleRemarks returns the remarks on a field that holds an angle.
+func (w *Window) angleRemarks(say func(string), now func() float64) *remarks {
+	return &remarks{
+		say:        say,
+		understood: func(text string) string { return w.units().AngleUnderstood(text) },
+		kept:       func() string { return w.kept(w.units().AngleKept(now())) },
+	}
+}
+
+// kept says how a value is kept; nothing of "".
+func (w *Window) kept(value string) string {
+	if value == "" {
+		return ""
+	}
+	return w.words.Text("field.kept", words.Args{"Value": value})
+}
+
+// anglesUnderstood says what several angles with semicolons between were
+// understood as, where one of them does not say it itself.
+func (w *Window) anglesUnderstood(text string) string {
+	var all []string
+	plain := true
+	for _, part := range strings.Split(strings.TrimRight(text, "; "), ";") {
+		said := w.units().AngleUnderstood(part)
+		plain = plain && said == ""
+		if said == "" {
+			said = strings.TrimSpace(part)
+		}
+		all = append(all, said)
+	}
+	if plain {
+		return ""
+	}
+	return strings.Join(all, "; ")
 }

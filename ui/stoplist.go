@@ -23,13 +23,14 @@ type stopList struct {
 	both   *widget.Check
 	count  *widget.Label
 	why    *problem
+	note   *widget.Label // what is typed means
 	list   *widget.List
 	faulty map[int]bool // the plan's stops that a finding is about
 	object fyne.CanvasObject
 }
 
 func newStopList(w *Window) *stopList {
-	l := &stopList{w: w, add: widget.NewEntry(), why: newProblem(), count: widget.NewLabel("")}
+	l := &stopList{w: w, add: widget.NewEntry(), why: newProblem(), note: newNote(), count: widget.NewLabel("")}
 	l.add.SetPlaceHolder(w.words.Text("stops.new"))
 	l.add.OnSubmitted = func(string) { l.addTyped() }
 	l.add.OnChanged = func(text string) {
@@ -38,6 +39,7 @@ func newStopList(w *Window) *stopList {
 			_, err := readAngles(text)
 			l.why.tell(err)
 		}
+		sayIn(l.note)(w.anglesUnderstood(text))
 	}
 	l.both = widget.NewCheck(w.words.Text("stops.both"), func(on bool) {
 		v := w.store.View()
@@ -61,6 +63,7 @@ func newStopList(w *Window) *stopList {
 		container.NewBorder(nil, nil, nil, button, l.add),
 		l.both,
 		l.why.object,
+		l.note,
 	)
 	// Tab goes through them in this order.
 	l.object = container.New(layout.NewBorderLayout(head, nil, nil, nil), head, l.list)
@@ -168,6 +171,9 @@ func newStopRow(l *stopList) *stopRow {
 			return func() error { return r.change("edit.label", func(s *plan.Stop) { s.Label = text }) }, nil
 		}, tell)
 	r.label.SetPlaceHolder(l.w.words.Text("stops.label"))
+	// In the line at the foot of the window: one below the row would push the
+	// list away from under the pointer.
+	r.angle.remarks = l.w.angleRemarks(l.w.say, func() float64 { return r.stop().Angle })
 	r.angle.focused, r.label.focused = r.selectMe, r.selectMe
 	r.both = widget.NewCheck("±", func(on bool) {
 		l.w.report(r.change("edit.both", func(s *plan.Stop) { s.BothSides = on }))

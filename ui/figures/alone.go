@@ -48,7 +48,7 @@ func (d *drafter) push(centre float64) {
 // drawAlone draws a catch in its part with the ball fully out, or pushed in
 // flush where that is what is asked about.
 func drawAlone(d *drafter, path string) {
-	d.frame(-wide-0.5, under-2.6, wide+9, above+2.8)
+	d.frame(-wide-0.5, under-2.6, wide+11.2, above+2.8)
 	centre := out
 	if path == "catch.flush_force" {
 		centre = ballRadius

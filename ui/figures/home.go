@@ -68,7 +68,7 @@ func (d *drafter) angle(x, y, start, sweep, r float64) {
 // drawHome draws the ball at home on its seat. The relief hole and the chamfer
 // are shown where the seat has them or they are asked for.
 func drawHome(d *drafter, s plan.Seat, path string) {
-	d.frame(-wide-0.5, -deep-4.2, wide+9, high+0.6)
+	d.frame(-wide-0.5, -deep-4.2, wide+11.2, high+0.6)
 	d.rim, d.tool, d.floor = mouth, mouth, cylinder
 	countersunk := path != "seat.drill_point" && path != "seat.chamfer" && (path == "seat.countersink_angle" || s.Form == plan.Countersunk)
 	if countersunk {
@@ -111,20 +111,18 @@ func (d *drafter) drilled(flat bool) []geom.Point {
 	return append(out, geom.Point{X: d.tool, Y: -cylinder}, geom.Point{Y: -cylinder - tip})
 }
 
-// relieved returns a profile that ends in a smaller hole right through.
+// relieved returns a profile that ends in a smaller hole right through, from
+// where it has come in as far as that.
 func relieved(profile []geom.Point) []geom.Point {
-	var out []geom.Point
-	for _, p := range profile {
-		if p.X >= relief {
-			out = append(out, p)
+	out := profile[:1:1]
+	for _, p := range profile[1:] {
+		last := out[len(out)-1]
+		if p.X < relief {
+			k := (last.X - relief) / (last.X - p.X)
+			out = append(out, geom.Point{X: relief, Y: last.Y + k*(p.Y-last.Y)})
+			break
 		}
-	}
-	last, next := out[len(out)-1], profile[len(profile)-1]
-	if next.X < relief && last.X > next.X {
-		k := (last.X - relief) / (last.X - next.X)
-		out = append(out, geom.Point{X: relief, Y: last.Y + k*(next.Y-last.Y)})
-	} else {
-		out = append(out, geom.Point{X: relief, Y: last.Y})
+		out = append(out, p)
 	}
 	return append(out, geom.Point{X: relief, Y: -deep})
 }

@@ -28,4 +28,4 @@ func Style(p ink.Palette) ink.Style {
 }
 
 // letterHeight is the height of capitals, px of layout, however large a figure.
-const letterHeight = 11
+const letterHeight = 10
