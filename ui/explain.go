@@ -44,6 +44,10 @@ func newExplainer(w *Window) *explainer {
 func (w *Window) explain(f plan.Field) {
 	w.parts.explain.field = f
 	w.parts.explain.refresh()
+	// Lays out the panel with the strip as it now is: twice, as a wrapped text
+	// knows its height only once it knows its width.
+	w.parts.object.Refresh()
+	w.parts.object.Refresh()
 	if at, ok := w.win.Canvas().Focused().(fyne.CanvasObject); ok {
 		w.parts.reveal(at)
 	}
@@ -64,6 +68,7 @@ func (e *explainer) refresh() {
 	e.shown = now
 	e.name.SetText(e.w.fieldName(f))
 	e.text.SetText(e.w.words.Text("explain." + f.Generic))
+	e.figure.fit(e.w.parts.object.Size().Height)
 	if fig, ok := figures.Of(p, f.Generic, now.value); ok {
 		e.figure.show(fig)
 		e.figure.Show()

@@ -66,7 +66,7 @@ func TestComingToAFieldExplainsIt(t *testing.T) {
 // A field that Tab leads to is brought into sight.
 func TestTheFieldOneComesToIsInSight(t *testing.T) {
 	w := opened(t, fullParts())
-	w.win.Resize(fyne.NewSize(1024, 700))
+	w.win.Resize(fyne.NewSize(800, 500))
 	for i := range w.parts.sections {
 		w.parts.accordion.Open(i)
 	}

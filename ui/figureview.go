@@ -20,19 +20,28 @@ type figureView struct {
 	raster *canvas.Raster
 }
 
-// figureHeight is how high the slip is, px of layout.
-const figureHeight = 168
+// How high the slip is, px of layout: a share of the panel, within limits.
+const (
+	leastFigure = 96
+	mostFigure  = 168
+	figureShare = 0.27
+)
 
 func newFigureView(w *Window) *figureView {
 	v := &figureView{w: w, canvas: ink.New(0, 0)}
 	v.raster = canvas.NewRaster(v.paint)
-	v.raster.SetMinSize(fyne.NewSize(0, figureHeight))
+	v.raster.SetMinSize(fyne.NewSize(0, mostFigure))
 	v.ExtendBaseWidget(v)
 	return v
 }
 
 // CreateRenderer draws the raster.
 func (v *figureView) CreateRenderer() fyne.WidgetRenderer { return widget.NewSimpleRenderer(v.raster) }
+
+// fit gives the slip its share of the height of a panel.
+func (v *figureView) fit(height float32) {
+	v.raster.SetMinSize(fyne.NewSize(0, min(max(figureShare*height, leastFigure), mostFigure)))
+}
 
 // show shows a figure.
 func (v *figureView) show(f figures.Figure) {

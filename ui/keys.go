@@ -105,11 +105,11 @@ func (w *Window) showKeys() {
 		does.Wrapping = fyne.TextWrapWord
 		table.Add(container.New(keyLayout, does, widget.NewLabel(r.keys)))
 	}
-	scroll := container.NewVScroll(table)
-	scroll.SetMinSize(fyne.NewSize(0, min(420, w.win.Canvas().Size().Height-160)))
-	s := w.newSheet(w.words.Text("menu.keys"), scroll, answer{text: w.words.Text("ask.ok"), main: true})
-	s.dialog.Show()
-	w.focus(s.main)
+	const most, margins = 420, 160 // px of layout
+	scroll := newTextScroll(table, min(most, w.win.Canvas().Size().Height-margins))
+	scroll.sheet = w.newSheet(w.words.Text("menu.keys"), scroll, answer{text: w.words.Text("ask.ok"), main: true})
+	scroll.sheet.dialog.Show()
+	w.focus(scroll)
 }
 
 // keyLayout sets what a key does beside the key.

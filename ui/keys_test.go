@@ -38,7 +38,10 @@ func TestTheListOfKeysIsThatOfTheMenus(t *testing.T) {
 	assert.Len(t, listed, shortcuts)
 	assert.Equal(t, w.words.Text("menu.save"), listed["Ctrl+S"])
 	assert.Equal(t, w.words.Text("menu.saveas"), listed["Ctrl+Shift+S"])
-	assert.Equal(t, w.words.Text("menu.keys"), listed["F1"])
+	assert.Equal(t, w.words.Text("menu.keys"), listed["Ctrl+F1"])
+	for keys, does := range listed {
+		assert.Regexp(t, "^(Ctrl|Alt)", keys, "the toolkit never sees a shortcut without a modifier: %s", does)
+	}
 }
 
 func TestKeysAreShown(t *testing.T) {
@@ -52,7 +55,22 @@ func TestKeysAreShown(t *testing.T) {
 		assert.Contains(t, shown, want)
 	}
 	assert.NotContains(t, shown, "[", "every key has its words")
-	w.answer(t, "ask.ok")
+	scroll := find[*textScroll](w.overlay())[0]
+	w.press(fyne.KeyUp)
+	assert.Zero(t, scroll.Offset.Y, "at the top already")
+	w.press(fyne.KeyPageDown)
+	page := scroll.Offset.Y
+	assert.Positive(t, page)
+	w.press(fyne.KeyUp)
+	assert.Less(t, scroll.Offset.Y, page)
+	w.press(fyne.KeyEnd)
+	end := scroll.Offset.Y
+	w.press(fyne.KeyDown)
+	assert.Equal(t, end, scroll.Offset.Y, "at the end")
+	w.press(fyne.KeyHome)
+	assert.Zero(t, scroll.Offset.Y)
+	w.press(fyne.KeyEscape)
+	assert.Nil(t, w.overlay())
 }
 
 // The plate obeys every key of its table, and no key stands in it twice.

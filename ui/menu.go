@@ -87,11 +87,6 @@ func (w *Window) editMenu() *fyne.Menu {
 
 func (w *Window) viewMenu() *fyne.Menu {
 	t := w.words.Text
-	look := func(key string, l Look) *fyne.MenuItem {
-		m := w.command(t(key), "", 0, func() { w.chooseLook(l) })
-		m.Checked = w.theme.look == l
-		return m
-	}
 	return fyne.NewMenu(t("menu.view"),
 		w.command(t("page.plate"), fyne.Key1, ctrl, func() { w.showPage(0); w.focus(w.plate) }),
 		w.command(t("page.chart"), fyne.Key2, ctrl, func() { w.showPage(1) }),
@@ -104,9 +99,7 @@ func (w *Window) viewMenu() *fyne.Menu {
 		w.lengthsMenu(), w.anglesMenu(),
 		w.command(t("menu.units.next"), fyne.KeyU, ctrl, w.nextUnits),
 		w.explainItem(),
-		fyne.NewMenuItemSeparator(),
-		look("look.desktop", AsDesktop), look("look.light", LightLook), look("look.dark", DarkLook),
-		look("look.black", BlackOnWhiteLook), look("look.white", WhiteOnBlackLook),
+		w.lookMenu(),
 	)
 }
 
@@ -139,7 +132,7 @@ func (w *Window) helpMenu() *fyne.Menu {
 	t := w.words.Text
 	return fyne.NewMenu(t("menu.help"),
 		w.command(t("menu.guide"), "", 0, w.startGuide),
-		w.command(t("menu.keys"), fyne.KeyF1, 0, w.showKeys),
+		w.command(t("menu.keys"), fyne.KeyF1, ctrl, w.showKeys),
 		w.command(t("menu.cautions"), "", 0, func() { w.tell("menu.cautions", "help.cautions") }),
 		w.command(t("menu.about"), "", 0, func() { w.tell("menu.about", "help.about") }),
 	)

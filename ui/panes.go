@@ -20,7 +20,7 @@ const (
 	paneGap      = 6
 	wideWindow   = 1400 // from here on the outer panes are wider by widePanes
 	widePanes    = 60
-	narrowWindow = 900 // up to here they are narrower by narrowPanes
+	narrowWindow = 900 // up to here they are narrower by narrowPanes, for a small screen at 200 %
 	narrowPanes  = 30
 )
 

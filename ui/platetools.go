@@ -3,7 +3,6 @@ package ui
 import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
 	"stopwright/assets/words"
@@ -26,6 +25,8 @@ var snaps = []float64{0.1, 0.5, 1, 2.5, 5, 7.5, 0}
 
 func newPlateTools(w *Window) *plateTools {
 	t := &plateTools{w: w, face: widget.NewSelect(nil, nil), snap: widget.NewSelect(nil, nil)}
+	// Never shown, but the toolkit leaves room for it.
+	t.face.PlaceHolder, t.snap.PlaceHolder = w.words.Text("plate.free"), w.words.Text("plate.free")
 	t.snap.OnChanged = func(string) {
 		v := w.store.View()
 		v.Snap = snaps[t.snap.SelectedIndex()]
@@ -36,7 +37,7 @@ func newPlateTools(w *Window) *plateTools {
 		v.Part = t.parts[t.face.SelectedIndex()]
 		w.store.SetView(v)
 	}
-	fit := widget.NewButtonWithIcon(w.words.Text("plate.fit"), theme.ViewRestoreIcon(), func() { w.plate.fit() })
+	fit := widget.NewButton(w.words.Text("plate.fit"), func() { w.plate.fit() })
 	fit.Importance = widget.LowImportance
 	right := container.NewHBox(widget.NewLabel(w.words.Text("plate.snap")), t.snap, fit)
 	t.object = container.NewBorder(nil, nil, nil, right, t.face)

@@ -19,7 +19,9 @@ const (
 func (w *Window) recall() {
 	kept := w.app.Preferences()
 	w.showIn(units.Named(kept.String(lengthsSetting), kept.String(anglesSetting)))
-	w.setLook(lookNamed(kept.String(lookSetting)))
+	if l := lookNamed(kept.String(lookSetting)); l != w.theme.look {
+		w.setLook(l)
+	}
 	w.parts.explain.on = !kept.Bool(plainSetting)
 	w.win.SetMainMenu(w.mainMenu())
 }
