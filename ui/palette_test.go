@@ -88,13 +88,14 @@ func TestColoursOfTheWindow(t *testing.T) {
 		}
 		for _, ground := range []fyne.ThemeColorName{
 			theme.ColorNameBackground, theme.ColorNameInputBackground, theme.ColorNameButton,
-			theme.ColorNameMenuBackground, theme.ColorNameHover, theme.ColorNameSelection, theme.ColorNamePressed,
+			theme.ColorNameMenuBackground, theme.ColorNameOverlayBackground, theme.ColorNameHover, theme.ColorNameSelection, theme.ColorNamePressed,
 		} {
 			assert.GreaterOrEqual(t, ratio(c(theme.ColorNameForeground), c(ground)), least, "text on %s of %s", ground, look)
 		}
 		assert.GreaterOrEqual(t, ratio(c(theme.ColorNameForeground), c(theme.ColorNameFocus)), textContrast, "text that has the focus, %s", look)
 		assert.GreaterOrEqual(t, ratio(c(theme.ColorNamePlaceHolder), c(theme.ColorNameInputBackground)), textContrast, "what to type, %s", look)
 		assert.GreaterOrEqual(t, ratio(c(theme.ColorNameForegroundOnPrimary), c(theme.ColorNamePrimary)), textContrast, "the main button, %s", look)
+		assert.GreaterOrEqual(t, ratio(c(theme.ColorNamePrimary), c(theme.ColorNameBackground)), shapeContrast, "what is chosen, %s", look)
 		assert.GreaterOrEqual(t, ratio(c(theme.ColorNameError), c(theme.ColorNameBackground)), textContrast, "what is wrong, %s", look)
 		assert.GreaterOrEqual(t, ratio(c(theme.ColorNameInputBorder), c(theme.ColorNameBackground)), shapeContrast, "edges of fields, %s", look)
 		assert.GreaterOrEqual(t, ratio(c(theme.ColorNameInputBorder), c(theme.ColorNameInputBackground)), shapeContrast, "edges of fields, %s", look)

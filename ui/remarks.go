@@ -8,7 +8,9 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"stopwright/assets/words"
+	"stopwright/detent/measure"
 	"stopwright/detent/plan"
+	"stopwright/ui/units"
 )
 
 // remarks say in small letters below a field what is typed into it means, and
@@ -107,21 +109,25 @@ func (w *Window) kept(value string) string {
 	return w.words.Text("field.kept", words.Args{"Value": value})
 }
 
-// anglesUnderstood says what several angles with semicolons between were
-// understood as, where one of them does not say it itself.
+// anglesUnderstood says what a line of stops was understood as, unless it says
+// so itself.
 func (w *Window) anglesUnderstood(text string) string {
-	var all []string
-	plain := true
-	for _, part := range strings.Split(strings.TrimRight(text, "; "), ";") {
-		said := w.units().AngleUnderstood(part)
-		plain = plain && said == ""
-		if said == "" {
-			said = strings.TrimSpace(part)
-		}
-		all = append(all, said)
-	}
-	if plain {
+	items, problems := measure.ParseStops(text)
+	if len(problems) > 0 || len(items) == 0 {
 		return ""
 	}
-	return strings.Join(all, "; ")
+	if len(items) == 1 && items[0].Label == "" {
+		return w.units().AngleUnderstood(text)
+	}
+	if w.units().Angles == units.Degrees && !strings.ContainsAny(text, "/°'′\"″") {
+		return ""
+	}
+	sign, all := "= ", []string{}
+	for _, i := range items {
+		all = append(all, w.words.Angle(i.Angle.Degrees()))
+		if w.units().AngleKept(i.Angle.Degrees()) != "" {
+			sign = "≈ "
+		}
+	}
+	return sign + strings.Join(all, ", ")
 }

@@ -127,7 +127,7 @@ func TestAFieldSaysWhatItUnderstood(t *testing.T) {
 	w.press(fyne.KeyEscape)
 
 	w.typeInto(w.stops.add, "180/7; 22.5")
-	assert.Equal(t, "≈ 25.714286°; 22.5", w.stops.note.Text)
+	assert.Equal(t, "≈ 25.714°, 22.5°", w.stops.note.Text)
 	assert.True(t, w.stops.note.Visible())
 	w.press(fyne.KeyReturn)
 	assert.False(t, w.stops.note.Visible())
