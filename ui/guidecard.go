@@ -2,6 +2,7 @@ package ui
 
 import (
 	"image/color"
+	"math"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
@@ -21,7 +22,8 @@ type guideCard struct {
 	skip    *sheetButton
 	back    *sheetButton
 	next    *sheetButton
-	paper   *canvas.Rectangle
+	edge    *canvas.Rectangle
+	paper   *canvas.Rectangle // within the edge
 	frame   *canvas.Rectangle // round the pane it is about
 	box     *fyne.Container
 	overlay *fyne.Container // over the whole window
@@ -35,13 +37,17 @@ var (
 	_ desktop.Hoverable = (*guideCard)(nil)
 )
 
-// guideWidth is how wide a card is, px of layout.
-const guideWidth = 380
+// How wide a card is and how thick its edge, px of layout.
+const (
+	guideWidth = 380
+	edgeWidth  = 2
+)
 
 func newGuideCard(g *guide) *guideCard {
 	c := &guideCard{
 		g: g, title: heading(""), text: widget.NewLabel(""),
-		paper: canvas.NewRectangle(color.Transparent), frame: canvas.NewRectangle(color.Transparent),
+		edge: canvas.NewRectangle(color.Transparent), paper: canvas.NewRectangle(color.Transparent),
+		frame: canvas.NewRectangle(color.Transparent),
 	}
 	c.text.Wrapping = fyne.TextWrapWord
 	keys := &sheet{escape: g.end}
@@ -51,7 +57,8 @@ func newGuideCard(g *guide) *guideCard {
 	c.next = newSheetButton(keys, t("guide.next"), func() { g.turn(1) })
 	c.next.Importance = widget.HighImportance
 	buttons := container.NewHBox(c.skip, layout.NewSpacer(), c.back, c.next)
-	c.box = container.NewStack(c.paper, container.NewPadded(container.NewPadded(container.NewBorder(c.title, buttons, nil, nil, c.text))))
+	within := layout.NewCustomPaddedLayout(edgeWidth, edgeWidth, edgeWidth, edgeWidth)
+	c.box = container.NewStack(c.edge, container.New(within, c.paper), container.NewPadded(container.NewPadded(container.NewBorder(c.title, buttons, nil, nil, c.text))))
 	c.ExtendBaseWidget(c)
 	c.overlay = container.New(guideLayout{c}, c.frame, c)
 	c.hide()
@@ -76,8 +83,9 @@ func (c *guideCard) fill() {
 		c.back.Enable()
 	}
 	p := c.g.w.palette()
-	c.paper.FillColor, c.paper.StrokeColor, c.paper.StrokeWidth = p.Paper, p.Ink, 1.5
+	c.edge.FillColor, c.paper.FillColor = p.Ink, p.Paper
 	c.frame.StrokeColor, c.frame.StrokeWidth = p.Accent, 3
+	c.edge.Refresh()
 	c.paper.Refresh()
 	c.frame.Refresh()
 }
@@ -103,7 +111,7 @@ func (l guideLayout) Layout(_ []fyne.CanvasObject, size fyne.Size) {
 	}
 	card := fyne.NewSize(min(guideWidth, size.Width), 0)
 	c.Resize(fyne.NewSize(card.Width, c.MinSize().Height))
-	card.Height = c.MinSize().Height // once its lines are as wide as that
+	card.Height = whole(c.MinSize().Height) // once its lines are as wide as that
 	c.Resize(card)
 	at := fyne.NewPos((size.Width-card.Width)/2, (size.Height-card.Height)/2)
 	pane := c.g.pane()
@@ -117,8 +125,11 @@ func (l guideLayout) Layout(_ []fyne.CanvasObject, size fyne.Size) {
 		c.frame.Show()
 		at = beside(from, pane.Size(), card, size, gap)
 	}
-	c.Move(at)
+	c.Move(fyne.NewPos(whole(at.X), whole(at.Y)))
 }
+
+// whole rounds up to whole px of layout, between which an edge would be blurred.
+func whole(x float32) float32 { return float32(math.Ceil(float64(x))) }
 
 // beside returns where a card goes: right or left of the pane, else above it,
 // else within it at the foot.

@@ -61,7 +61,7 @@ func TestShotsOfEveryPage(t *testing.T) {
 	folder := filepath.Join(t.TempDir(), "new", "folder")
 	written, err := Shots(test.NewTempApp(t), folder)
 	require.NoError(t, err)
-	require.GreaterOrEqual(t, len(written), 16, "two pages, in four looks, at two sizes")
+	require.GreaterOrEqual(t, len(written), 40, "five pictures, in four looks, at two sizes")
 	for _, path := range written {
 		f, err := os.Open(path)
 		require.NoError(t, err)
