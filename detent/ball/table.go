@@ -1,6 +1,6 @@
 package ball
 
-// StandardGravity turns kilograms into newtons, m/s² (ISO 80000-3).
+// StandardGravity turns kilograms into newtons, m/s²: exact, by definition.
 const StandardGravity = 9.80665
 
 // Table is a loaded turntable on its base.
