@@ -48,8 +48,10 @@ func (w *Window) keyText(s fyne.KeyboardShortcut) string {
 		modifier fyne.KeyModifier
 		name     string
 	}{
-		{fyne.KeyModifierControl, "control"}, {fyne.KeyModifierAlt, "alt"},
-		{fyne.KeyModifierSuper, "command"}, {fyne.KeyModifierShift, "shift"},
+		{fyne.KeyModifierControl, "control"},
+		{fyne.KeyModifierAlt, "alt"},
+		{fyne.KeyModifierSuper, "command"},
+		{fyne.KeyModifierShift, "shift"},
 	} {
 		if s.Mod()&m.modifier != 0 {
 			text += w.words.Text("key."+m.name) + "+"
@@ -79,7 +81,12 @@ func (w *Window) plateRows() []keyRow {
 		}
 		rows = append(rows, keyRow{strings.Join(names, "  "), w.words.Text(p.does)})
 	}
-	return rows
+	shift := w.words.Text("key.shift") + "+"
+	return append(
+		rows,
+		keyRow{shift + w.words.Text("key.click"), w.words.Text("keys.plate.besides")},
+		keyRow{shift + w.words.Text("key.drag"), w.words.Text("keys.plate.fine")},
+	)
 }
 
 // fieldRows lists the keys of a field that is typed into.

@@ -25,8 +25,11 @@ func TestLooks(t *testing.T) {
 		look    Look
 		palette ink.Palette
 	}{
-		{"look.dark", DarkLook, ink.Dark}, {"look.light", LightLook, ink.Light}, {"look.dark", DarkLook, ink.Dark},
-		{"look.black", BlackOnWhiteLook, ink.BlackOnWhite}, {"look.white", WhiteOnBlackLook, ink.WhiteOnBlack},
+		{"look.dark", DarkLook, ink.Dark},
+		{"look.light", LightLook, ink.Light},
+		{"look.dark", DarkLook, ink.Dark},
+		{"look.black", BlackOnWhiteLook, ink.BlackOnWhite},
+		{"look.white", WhiteOnBlackLook, ink.WhiteOnBlack},
 	} {
 		w.styleItem(t, "menu.look", c.item).Action()
 		assert.Equal(t, c.look, w.theme.look)

@@ -10,8 +10,11 @@ func (w *Window) lookMenu() *fyne.MenuItem {
 		key  string
 		look Look
 	}{
-		{"look.desktop", AsDesktop}, {"look.light", LightLook}, {"look.dark", DarkLook},
-		{"look.black", BlackOnWhiteLook}, {"look.white", WhiteOnBlackLook},
+		{"look.desktop", AsDesktop},
+		{"look.light", LightLook},
+		{"look.dark", DarkLook},
+		{"look.black", BlackOnWhiteLook},
+		{"look.white", WhiteOnBlackLook},
 	} {
 		item := w.command(w.words.Text(l.key), "", 0, func() { w.chooseLook(l.look) })
 		item.Checked = w.theme.look == l.look

@@ -19,6 +19,17 @@ func (w *Window) mainMenu() *fyne.MainMenu {
 	return fyne.NewMainMenu(w.fileMenu(), w.editMenu(), w.viewMenu(), w.helpMenu())
 }
 
+// refreshMenu makes the menus anew where they name other edits to undo and redo.
+// The toolkit builds all of a menu again, which is much for a nudge.
+func (w *Window) refreshMenu() {
+	undone, _ := w.store.CanUndo()
+	redone, _ := w.store.CanRedo()
+	if named := [2]string{undone, redone}; named != w.menuNames {
+		w.menuNames = named
+		w.win.SetMainMenu(w.mainMenu())
+	}
+}
+
 // command makes a menu item. Keys of 0 length: none. What is being typed in a
 // field is handed in first. While a question lies over the window only that is
 // answered: the toolkit takes the menu's keys all the same.

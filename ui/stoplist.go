@@ -198,9 +198,10 @@ func (r *stopRow) show(i int) {
 		r.both.Refresh()
 	}
 	r.catch.refresh()
-	if r.l.faulty[i] {
+	switch faulty := r.l.faulty[i]; {
+	case faulty && r.sign.Resource == nil:
 		r.sign.SetResource(theme.NewErrorThemedResource(theme.ErrorIcon()))
-	} else {
+	case !faulty && r.sign.Resource != nil:
 		r.sign.SetResource(nil)
 	}
 }

@@ -38,6 +38,8 @@ type Window struct {
 	status   *widget.Label
 	guide    *guide
 	greets   bool // shows the guide at the first start of all
+
+	menuNames [2]string // the edits that the menu names, to undo and to redo
 }
 
 // NewWindow makes the window, holding a plan that [plan.Validate] accepts as
@@ -113,7 +115,7 @@ func (w *Window) changed(c store.Change) {
 	if c&(store.PlanChanged|store.FileChanged) != 0 {
 		w.chart.refresh()
 		w.showTitle()
-		w.win.SetMainMenu(w.mainMenu())
+		w.refreshMenu()
 	}
 }
 
