@@ -228,10 +228,11 @@ func (w *Window) unitSign(unit string) string {
 type problem struct {
 	label  *widget.Label
 	object *fyne.Container
+	moved  func() // what is below must move up or down
 }
 
 func newProblem() *problem {
-	p := &problem{label: widget.NewLabel("")}
+	p := &problem{label: widget.NewLabel(""), moved: func() {}}
 	p.label.Wrapping = fyne.TextWrapWord
 	p.label.Importance = widget.DangerImportance
 	sign := widget.NewIcon(theme.NewErrorThemedResource(theme.ErrorIcon()))
@@ -242,6 +243,7 @@ func newProblem() *problem {
 
 // tell shows an error, or hides the line.
 func (p *problem) tell(err error) {
+	defer p.moved()
 	if err == nil {
 		p.object.Hide()
 		return

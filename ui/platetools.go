@@ -1,6 +1,7 @@
 package ui
 
 import (
+	"cmp"
 	"slices"
 
 	"fyne.io/fyne/v2"
@@ -27,8 +28,7 @@ var snaps = []float64{0.1, 0.5, 1, 2.5, 5, 7.5, 0}
 
 func newPlateTools(w *Window) *plateTools {
 	t := &plateTools{w: w, face: widget.NewSelect(nil, nil), snap: widget.NewSelect(nil, nil)}
-	// Never shown, but the toolkit leaves room for it.
-	t.face.PlaceHolder, t.snap.PlaceHolder = w.words.Text("plate.free"), w.words.Text("plate.free")
+	t.face.PlaceHolder = w.words.Text("plate.free") // never shown, but the toolkit leaves room for it
 	t.snap.OnChanged = func(string) {
 		v := w.store.View()
 		v.Snap = snaps[t.snap.SelectedIndex()]
@@ -79,8 +79,14 @@ func (t *plateTools) refresh() {
 			step = steps[i]
 		}
 	}
+	if longest := slices.MaxFunc(steps, byLength); longest != t.snap.PlaceHolder {
+		t.snap.PlaceHolder = longest // never shown, but the toolkit leaves room for it
+		t.object.Refresh()
+	}
 	showChoice(t.snap, steps, step)
 }
+
+func byLength(a, b string) int { return cmp.Compare(len(a), len(b)) }
 
 // showChoice makes a list of choices show one of them, without calling back,
 // and paints it anew only where that changes something.

@@ -26,8 +26,10 @@ type stopList struct {
 	note   *widget.Label // what is typed means
 	fence  *fenceAsk
 	list   *widget.List
-	faulty map[int]bool // the plan's stops that a finding is about
-	object fyne.CanvasObject
+	head   *fyne.Container // all above the list
+	height float32         // of the head when last laid out
+	faulty map[int]bool    // the plan's stops that a finding is about
+	object *fyne.Container
 }
 
 func newStopList(w *Window) *stopList {
@@ -44,6 +46,7 @@ func newStopList(w *Window) *stopList {
 			l.why.tell(err)
 		}
 		sayIn(l.note)(w.anglesUnderstood(text))
+		l.settle()
 	}
 	l.both = widget.NewCheck(w.words.Text("stops.both"), func(on bool) {
 		v := w.store.View()
@@ -70,10 +73,21 @@ func newStopList(w *Window) *stopList {
 		l.note,
 		l.fence.object,
 	)
+	l.why.moved, l.fence.moved = l.settle, l.settle
+	l.head = head
 	// Tab goes through them in this order.
 	l.object = container.New(layout.NewBorderLayout(head, nil, nil, nil), head, l.list)
 	l.refresh()
 	return l
+}
+
+// settle moves the list up to the head or down from it, where a line in the
+// head has come or gone: the toolkit leaves a gap.
+func (l *stopList) settle() {
+	if h := l.head.MinSize().Height; h != l.height {
+		l.height = h
+		l.object.Layout.Layout(l.object.Objects, l.object.Size()) // and no row is shown anew: one may be typed in
+	}
 }
 
 // heading makes a heading of a panel.

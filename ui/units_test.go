@@ -5,6 +5,7 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/test"
+	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -221,4 +222,28 @@ func TestSizesNearTheOneThereIs(t *testing.T) {
 		assert.Equal(t, want, [2]float64{got[0].mm, got[len(got)-1].mm}, "about %v", mm)
 	}
 	assert.Len(t, near(sizes[:3], 1), 3, "a short list in full")
+}
+
+// The list keeps to the head, whatever lines come and go in it.
+func TestTheListOfStopsKeepsToItsHead(t *testing.T) {
+	w := opened(t, withStops(0))
+	top := w.stops.list.Position().Y
+	w.typeInto(w.stops.add, "180/7")
+	assert.Greater(t, w.stops.list.Position().Y, top, "what is understood needs a line")
+	w.typeText("x")
+	assert.Greater(t, w.stops.list.Position().Y, top, "so does what is wrong")
+	w.stops.add.SetText("")
+	assert.Equal(t, top, w.stops.list.Position().Y, "and no gap is left")
+}
+
+// The list of steps has room for each of them, however angles are shown.
+func TestStepsAreNotCutOff(t *testing.T) {
+	w := opened(t, withStops(0))
+	for _, s := range []units.Style{{}, inMinutes} {
+		w.setUnits(s)
+		for _, name := range w.tools.snap.Options {
+			room := w.tools.snap.Size().Width - fyne.MeasureText(name, theme.TextSize(), fyne.TextStyle{}).Width
+			assert.Greater(t, room, theme.IconInlineSize(), name)
+		}
+	}
 }
