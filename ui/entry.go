@@ -41,10 +41,11 @@ func newValueEntry(value func() string, read func(string) (func() error, error),
 	return e
 }
 
-// refresh shows the plan's value, unless somebody is typing another.
+// refresh shows the plan's value, unless somebody is typing another. What is
+// typed was meant for the value it stands over: where that has become another,
+// as when a stop takes the place of one removed, it is given up.
 func (e *valueEntry) refresh() {
-	if typing := e.Text != e.shown; typing {
-		e.shown = e.value()
+	if typing := e.Text != e.shown; typing && e.value() == e.shown {
 		return
 	}
 	e.revert()

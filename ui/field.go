@@ -2,6 +2,8 @@ package ui
 
 import (
 	"errors"
+	"math"
+	"strings"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
@@ -73,6 +75,7 @@ func (w *Window) choiceRow(f plan.Field, label *widget.Label) fieldRow {
 	s.OnChanged = func(string) {
 		f.Text = f.Choices[s.SelectedIndex()]
 		w.report(w.setField(f))
+		refresh() // a choice refused
 	}
 	return fieldRow{container.New(choiceLayout, label, s), refresh}
 }
@@ -108,7 +111,7 @@ func (w *Window) fieldAt(f plan.Field) plan.Field {
 // setField writes a field's value into the plan, as one edit named after it.
 func (w *Window) setField(f plan.Field) error {
 	name := w.words.Text("edit.field", words.Args{"Field": w.fieldName(f)})
-	return w.store.Edit(name, func(p *plan.Plan) { plan.SetField(p, f) })
+	return w.store.Edit(name, func(p *plan.Plan) { plan.ChangeField(p, f) })
 }
 
 // readField makes sense of what is typed into a field.
@@ -129,8 +132,11 @@ func (w *Window) readField(f plan.Field, text string) (func() error, error) {
 	if err != nil {
 		return nil, err
 	}
+	if f.Kind == plan.CountField && f.Number != math.Trunc(f.Number) {
+		return nil, errors.New(w.words.Text("field.whole", words.Args{"Value": strings.TrimSpace(text)}))
+	}
 	p := w.store.Plan().Clone()
-	plan.SetField(&p, f)
+	plan.ChangeField(&p, f)
 	if err := plan.Validate(p); err != nil {
 		return nil, w.fieldProblem(f, err)
 	}

@@ -19,9 +19,19 @@ func (w *Window) mainMenu() *fyne.MainMenu {
 	return fyne.NewMainMenu(w.fileMenu(), w.editMenu(), w.viewMenu(), w.helpMenu())
 }
 
-// command makes a menu item. Keys of 0 length: none.
+// command makes a menu item. Keys of 0 length: none. What is being typed in a
+// field is handed in first. While a question lies over the window only that is
+// answered: the toolkit takes the menu's keys all the same.
 func (w *Window) command(text string, key fyne.KeyName, mods fyne.KeyModifier, do func()) *fyne.MenuItem {
-	m := fyne.NewMenuItem(text, do)
+	m := fyne.NewMenuItem(text, func() {
+		if w.win.Canvas().Overlays().Top() != nil {
+			return
+		}
+		if e, ok := w.win.Canvas().Focused().(*valueEntry); ok {
+			e.commit()
+		}
+		do()
+	})
 	if key != "" {
 		m.Shortcut = &desktop.CustomShortcut{KeyName: key, Modifier: mods}
 	}
@@ -39,7 +49,7 @@ func (w *Window) fileMenu() *fyne.Menu {
 	examples.ChildMenu = fyne.NewMenu("")
 	for _, d := range plans.List() {
 		examples.ChildMenu.Items = append(examples.ChildMenu.Items,
-			fyne.NewMenuItem(t(d.Title), func() { w.openExample(d.Name) }))
+			w.command(t(d.Title), "", 0, func() { w.openExample(d.Name) }))
 	}
 	quit := w.command(t("menu.quit"), fyne.KeyQ, ctrl, w.Quit)
 	quit.IsQuit = true // else the toolkit adds one that does not ask
@@ -107,8 +117,12 @@ func (w *Window) layersMenu() *fyne.MenuItem {
 		key   string
 		layer store.Layers
 	}{
-		{"layer.angles", store.Angles}, {"layer.dimensions", store.Dimensions}, {"layer.construction", store.Construction},
-		{"layer.base", store.BasePart}, {"layer.turntable", store.TurntablePart}, {"layer.collar", store.CollarPart},
+		{"layer.angles", store.Angles},
+		{"layer.dimensions", store.Dimensions},
+		{"layer.construction", store.Construction},
+		{"layer.base", store.BasePart},
+		{"layer.turntable", store.TurntablePart},
+		{"layer.collar", store.CollarPart},
 	} {
 		item := fyne.NewMenuItem(w.words.Text(l.key), func() {
 			w.store.ToggleLayer(l.layer)
@@ -124,8 +138,8 @@ func (w *Window) helpMenu() *fyne.Menu {
 	t := w.words.Text
 	return fyne.NewMenu(t("menu.help"),
 		w.command(t("menu.keys"), fyne.KeyF1, 0, func() { w.tell("menu.keys", "help.keys") }),
-		fyne.NewMenuItem(t("menu.cautions"), func() { w.tell("menu.cautions", "help.cautions") }),
-		fyne.NewMenuItem(t("menu.about"), func() { w.tell("menu.about", "help.about") }),
+		w.command(t("menu.cautions"), "", 0, func() { w.tell("menu.cautions", "help.cautions") }),
+		w.command(t("menu.about"), "", 0, func() { w.tell("menu.about", "help.about") }),
 	)
 }
 
@@ -165,6 +179,8 @@ func (w *Window) typing() *widget.Entry {
 		if e.Text != e.shown {
 			return &e.Entry
 		}
+	case *sheetEntry:
+		return &e.Entry
 	case *widget.Entry:
 		if e.Text != "" {
 			return e
@@ -174,19 +190,19 @@ func (w *Window) typing() *widget.Entry {
 }
 
 // undo takes back what is being typed, else the last edit.
-func (w *Window) undo() {
-	if e := w.typing(); e != nil {
-		e.Undo()
-		return
-	}
-	w.store.Undo()
-}
+func (w *Window) undo() { w.takeBack((*widget.Entry).Undo, w.store.Undo) }
 
 // redo is the other way.
-func (w *Window) redo() {
+func (w *Window) redo() { w.takeBack((*widget.Entry).Redo, w.store.Redo) }
+
+// takeBack does something to the text being typed, else to the plan, which
+// stays as it is while a question about it lies over the window.
+func (w *Window) takeBack(typed func(*widget.Entry), edit func()) {
 	if e := w.typing(); e != nil {
-		e.Redo()
+		typed(e)
 		return
 	}
-	w.store.Redo()
+	if w.win.Canvas().Overlays().Top() == nil {
+		edit()
+	}
 }

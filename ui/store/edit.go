@@ -21,7 +21,7 @@ func (s *Store) Replace(name string, p plan.Plan) error {
 		return nil
 	}
 	if !s.begun {
-		s.past = append(s.past, step{name, s.plan})
+		s.past = append(s.past, step{name, s.plan, s.selection})
 		s.begun = s.gesture
 	}
 	s.future = nil
@@ -63,8 +63,9 @@ func (s *Store) Undo() { s.travel(&s.past, &s.future) }
 // Redo makes the edit taken back last again, if there is one.
 func (s *Store) Redo() { s.travel(&s.future, &s.past) }
 
-// travel goes to the last plan of one list and puts the present one on the
-// other. The log of readings is not a decision and stays as it is.
+// travel goes to the last plan of one list, with what was selected in it, and
+// puts the present one on the other. The log of readings is not a decision and
+// stays as it is.
 func (s *Store) travel(from, to *[]step) {
 	n := len(*from)
 	if n == 0 || s.gesture {
@@ -72,9 +73,10 @@ func (s *Store) travel(from, to *[]step) {
 	}
 	goal := (*from)[n-1]
 	*from = (*from)[:n-1]
-	*to = append(*to, step{goal.name, s.plan})
+	*to = append(*to, step{goal.name, s.plan, s.selection})
 	p := goal.plan
 	p.Readings, p.AsDrilled = s.plan.Readings, s.plan.AsDrilled
+	s.selection = goal.selection
 	s.put(p)
 	s.tell(PlanChanged | SelectionChanged | FileChanged)
 }

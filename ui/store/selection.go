@@ -39,6 +39,21 @@ func (sel Selection) within(n int) Selection {
 	return out
 }
 
+// moved returns the same stops selected in a list put in another order, which
+// gives for each place where its stop was before.
+func (sel Selection) moved(order []int) Selection {
+	out := noSelection()
+	for now, was := range order {
+		if _, found := slices.BinarySearch(sel.Stops, was); found {
+			out.Stops = append(out.Stops, now)
+		}
+		if was == sel.Lead {
+			out.Lead = now
+		}
+	}
+	return out
+}
+
 // Selection returns what is selected. The caller must not write to its list.
 func (s *Store) Selection() Selection { return s.selection }
 

@@ -65,11 +65,24 @@ func (s *Store) ChangeStops(name string, change func(*plan.Stop), stops ...int) 
 	})
 }
 
-// SortStops puts the list in order of angle.
+// SortStops puts the list in order of angle. What is selected stays so.
 func (s *Store) SortStops(name string) error {
-	return s.Edit(name, func(p *plan.Plan) {
-		slices.SortStableFunc(p.Stops, byAngle)
+	stops := s.plan.Stops
+	order := make([]int, len(stops)) // for each place, where its stop was before
+	for i := range order {
+		order[i] = i
+	}
+	slices.SortStableFunc(order, func(a, b int) int { return byAngle(stops[a], stops[b]) })
+	sel := s.selection.moved(order)
+	err := s.Edit(name, func(p *plan.Plan) {
+		was := slices.Clone(p.Stops)
+		for now, i := range order {
+			p.Stops[now] = was[i]
+		}
 	})
+	sel.Finding = s.selection.Finding // none, if the order was another
+	s.choose(sel)
+	return err
 }
 
 func byAngle(a, b plan.Stop) int { return cmp.Compare(a.Angle, b.Angle) }

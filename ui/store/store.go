@@ -40,10 +40,12 @@ type Store struct {
 	listeners []func(Change)
 }
 
-// step is a plan to return to, and the name of the edit that left it.
+// step is a plan to return to, what was selected in it, and the name of the
+// edit that left it.
 type step struct {
-	name string
-	plan plan.Plan
+	name      string
+	plan      plan.Plan
+	selection Selection
 }
 
 // New returns a store holding a plan that [plan.Validate] accepts, as not yet
