@@ -13,43 +13,50 @@ const Delay = 3 * time.Second
 // Clock tells the time and rings once.
 type Clock struct {
 	Now func() time.Time
-	// After calls f once, that much later, from where the other methods of the
-	// keeper are called. It returns what keeps it from doing so.
+	// After calls f once, that much later, from where the plan may be read. It
+	// returns what keeps it from doing so.
 	After func(delay time.Duration, f func()) (cancel func())
 }
 
-// Keeper keeps the copy of one program's plan. All methods are called from one
-// goroutine; files are written by others. Nothing happens while nothing is
-// edited.
+// Keeper keeps the copy of one program's plan. Files are written by goroutines
+// of its own. Nothing happens while nothing is edited.
 type Keeper struct {
 	folder  string
 	clock   Clock
 	current func() (Copy, bool)
 	failed  func(error)
+	running sync.WaitGroup
 
-	cancel func() // of the alarm; nil: it is not set
+	calls  sync.Mutex // guards what is asked of the keeper:
+	cancel func()     // of the alarm; nil: it is not set
 	closed bool
 	asked  int // jobs handed out so far
 
-	running sync.WaitGroup
-	mu      sync.Mutex // guards what follows
-	done    int        // the last job done: an older one is none any more
-	slot    *slot      // nil: no copy is kept
-	told    bool       // that no copy can be kept
+	files sync.Mutex // guards what is done about it:
+	done  int        // the last job done: an older one is none any more
+	slot  *slot      // nil: no copy is kept
+	told  bool       // that no copy can be kept
 }
 
-// NewKeeper makes a keeper of copies in a folder, which need not be there.
+// NewKeeper makes a keeper of copies in a folder, which need not be there. One
+// of the folder "" keeps nothing.
 //
 // current returns the plan as it is and whether it must be kept, that is,
-// whether it is not saved; the copy's Time is the keeper's to fill in. failed is
-// told, from another goroutine, when no copy could be written; not again until
-// one could.
+// whether it is not saved; the copy's Time is the keeper's to fill in. It is
+// called by the keeper's methods and from [Clock.After]. failed is told, from
+// another goroutine, when no copy could be written; not again until one could.
 func NewKeeper(folder string, clock Clock, current func() (Copy, bool), failed func(error)) *Keeper {
-	return &Keeper{folder: folder, clock: clock, current: current, failed: failed}
+	return &Keeper{folder: folder, clock: clock, current: current, failed: failed, closed: folder == ""}
 }
 
 // Edited has a copy written within [Delay].
 func (k *Keeper) Edited() {
+	k.calls.Lock()
+	defer k.calls.Unlock()
+	k.setAlarm()
+}
+
+func (k *Keeper) setAlarm() {
 	if k.cancel == nil && !k.closed {
 		k.cancel = k.clock.After(Delay, k.ring)
 	}
@@ -58,11 +65,13 @@ func (k *Keeper) Edited() {
 // Settled removes the copy if there is nothing to keep any more, since the plan
 // was saved or given up.
 func (k *Keeper) Settled() {
+	k.calls.Lock()
+	defer k.calls.Unlock()
 	if k.closed {
 		return
 	}
 	if _, unsaved := k.current(); unsaved {
-		k.Edited()
+		k.setAlarm()
 		return
 	}
 	k.stop()
@@ -72,6 +81,12 @@ func (k *Keeper) Settled() {
 // Adopt goes on with a copy that was found, in place of the keeper's own: it
 // stays until the plan recovered from it is saved or given up.
 func (k *Keeper) Adopt(f *Found) {
+	k.calls.Lock()
+	defer k.calls.Unlock()
+	if k.closed {
+		f.Release()
+		return
+	}
 	k.stop()
 	k.asked++
 	k.do(k.asked, func() error {
@@ -83,6 +98,8 @@ func (k *Keeper) Adopt(f *Found) {
 // Flush writes or removes the copy now, and returns when that is done: the
 // program is about to end, and nobody was asked.
 func (k *Keeper) Flush() {
+	k.calls.Lock()
+	defer k.calls.Unlock()
 	if k.closed {
 		return
 	}
@@ -93,12 +110,14 @@ func (k *Keeper) Flush() {
 	}
 	k.asked++
 	k.do(k.asked, job)
-	k.running.Wait()
+	k.Wait()
 }
 
 // Close removes the copy and returns when that is done: the plan was saved or
 // given up, and the program ends. The keeper does nothing after.
 func (k *Keeper) Close() {
+	k.calls.Lock()
+	defer k.calls.Unlock()
 	if k.closed {
 		return
 	}
@@ -106,8 +125,11 @@ func (k *Keeper) Close() {
 	k.closed = true
 	k.asked++
 	k.do(k.asked, k.drop)
-	k.running.Wait()
+	k.Wait()
 }
+
+// Wait returns when every file is written or removed that was to be.
+func (k *Keeper) Wait() { k.running.Wait() }
 
 // stop takes back the alarm.
 func (k *Keeper) stop() {
@@ -119,6 +141,8 @@ func (k *Keeper) stop() {
 
 // ring is what the alarm does.
 func (k *Keeper) ring() {
+	k.calls.Lock()
+	defer k.calls.Unlock()
 	if k.cancel == nil {
 		return // it was taken back too late
 	}
@@ -139,8 +163,8 @@ func (k *Keeper) behind(job func() error) {
 
 // do does job n, one at a time, unless a later one is done already.
 func (k *Keeper) do(n int, job func() error) {
-	k.mu.Lock()
-	defer k.mu.Unlock()
+	k.files.Lock()
+	defer k.files.Unlock()
 	if n < k.done {
 		return
 	}
