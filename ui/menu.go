@@ -140,7 +140,7 @@ func (w *Window) layersMenu() *fyne.MenuItem {
 func (w *Window) helpMenu() *fyne.Menu {
 	t := w.words.Text
 	return fyne.NewMenu(t("menu.help"),
-		w.command(t("menu.keys"), fyne.KeyF1, 0, func() { w.tell("menu.keys", "help.keys") }),
+		w.command(t("menu.keys"), fyne.KeyF1, ctrl, func() { w.tell("menu.keys", "help.keys") }),
 		w.command(t("menu.cautions"), "", 0, func() { w.tell("menu.cautions", "help.cautions") }),
 		w.command(t("menu.about"), "", 0, func() { w.tell("menu.about", "help.about") }),
 	)

@@ -75,7 +75,7 @@ func (t benchTheme) Color(name fyne.ThemeColorName, desktop fyne.ThemeVariant) c
 	case theme.ColorNameDisabled:
 		return mix(p.Paper, p.Ink, 0.45)
 	case theme.ColorNamePlaceHolder:
-		return mix(p.Paper, p.Ink, 0.62)
+		return mix(p.Paper, p.Ink, 0.66)
 	case theme.ColorNameInputBorder, theme.ColorNameSeparator:
 		return mix(p.Paper, p.Ink, 0.3)
 	case theme.ColorNamePrimary, theme.ColorNameHyperlink:

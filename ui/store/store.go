@@ -94,6 +94,9 @@ func symmetric(p plan.Plan) bool {
 func (s *Store) put(p plan.Plan) {
 	s.plan, s.report = p, detent.Solve(p)
 	s.selection = s.selection.within(len(p.Stops))
+	if p.Collar == nil && s.view.Part == plan.PartCollar {
+		s.view.Part = "" // there is nothing to see
+	}
 	s.turn = geom.Angle(max(p.Travel.From, min(p.Travel.To, s.turn.Degrees())))
 }
 

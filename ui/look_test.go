@@ -1,0 +1,182 @@
+package ui
+
+import (
+	"image"
+	"image/png"
+	"math"
+	"os"
+	"path/filepath"
+	"testing"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/test"
+	"fyne.io/fyne/v2/theme"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"stopwright/detent/plan"
+	"stopwright/ui/ink"
+	"stopwright/ui/store"
+)
+
+// The bench is light or dark by choice, and what is on it changes with it.
+func TestLooks(t *testing.T) {
+	w := opened(t, withStops(0, 36))
+	for _, c := range []struct {
+		item    string
+		look    Look
+		palette ink.Palette
+	}{
+		{"look.dark", DarkLook, ink.Dark}, {"look.light", LightLook, ink.Light}, {"look.dark", DarkLook, ink.Dark},
+	} {
+		w.choose(t, "menu.view", c.item)
+		assert.Equal(t, c.look, w.theme.look)
+		for _, item := range []string{"look.desktop", "look.light", "look.dark"} {
+			assert.Equal(t, item == c.item, w.menuItem(t, "menu.view", item).Checked, item)
+		}
+		assert.Equal(t, c.palette.Paper, mostOf(w, 0), "the plate's paper")
+		assert.Equal(t, c.palette.Paper, mostOf(w, 1), "the chart's paper")
+	}
+	w.choose(t, "menu.view", "look.desktop")
+	assert.Contains(t, []ink.Palette{ink.Light, ink.Dark}, w.palette())
+}
+
+// mostOf returns the colour that covers most of a page.
+func mostOf(w *Window, page int) (most any) {
+	img := w.plate.paint(300, 300)
+	if page == 1 {
+		w.showPage(1)
+		img = w.chart.paint(300, 424)
+		w.showPage(0)
+	}
+	n := 0
+	for c, count := range colours(img) {
+		if count > n {
+			most, n = c, count
+		}
+	}
+	return most
+}
+
+// Text must stand out from what it stands on: at least 4.5 to 1 for text and 3
+// to 1 for what marks a field (WCAG 2.2, success criteria 1.4.3 and 1.4.11).
+func TestColoursCanBeTold(t *testing.T) {
+	test.NewTempApp(t)
+	for _, look := range []Look{LightLook, DarkLook} {
+		b := benchTheme{look}
+		for _, c := range []struct {
+			front, back fyne.ThemeColorName
+			least       float64
+		}{
+			{theme.ColorNameForeground, theme.ColorNameBackground, 4.5},
+			{theme.ColorNameForeground, theme.ColorNameInputBackground, 4.5},
+			{theme.ColorNameForeground, theme.ColorNameButton, 4.5},
+			{theme.ColorNameForeground, theme.ColorNameOverlayBackground, 4.5},
+			{theme.ColorNamePlaceHolder, theme.ColorNameInputBackground, 4.5},
+			{theme.ColorNameError, theme.ColorNameBackground, 4.5},
+			{theme.ColorNameForegroundOnPrimary, theme.ColorNamePrimary, 4.5},
+			{theme.ColorNamePrimary, theme.ColorNameBackground, 3},
+		} {
+			ratio := contrast(b, c.front, c.back)
+			assert.GreaterOrEqual(t, ratio, c.least, "%s on %s, look %d", c.front, c.back, look)
+		}
+	}
+}
+
+// contrast returns the contrast ratio of two colours of a theme (WCAG 2.2).
+func contrast(b benchTheme, front, back fyne.ThemeColorName) float64 {
+	light := func(name fyne.ThemeColorName) float64 {
+		r, g, bl, _ := b.Color(name, theme.VariantLight).RGBA()
+		linear := func(c uint32) float64 {
+			s := float64(c) / 0xffff
+			if s <= 0.04045 {
+				return s / 12.92
+			}
+			return math.Pow((s+0.055)/1.055, 2.4)
+		}
+		return 0.2126*linear(r) + 0.7152*linear(g) + 0.0722*linear(bl)
+	}
+	a, c := light(front), light(back)
+	return (max(a, c) + 0.05) / (min(a, c) + 0.05)
+}
+
+func TestShotsOfEveryPage(t *testing.T) {
+	folder := filepath.Join(t.TempDir(), "new", "folder")
+	written, err := Shots(test.NewTempApp(t), folder)
+	require.NoError(t, err)
+	require.GreaterOrEqual(t, len(written), 8, "two pages, light and dark, at two sizes")
+	for _, path := range written {
+		f, err := os.Open(path)
+		require.NoError(t, err)
+		img, err := png.Decode(f)
+		require.NoError(t, err)
+		require.NoError(t, f.Close())
+		assert.Contains(t, []int{1024, 1600}, img.Bounds().Dx(), path)
+		assert.Greater(t, len(colours(img)), 50, "%s is not blank", path)
+	}
+}
+
+func TestShotsThatCannotBeWritten(t *testing.T) {
+	file := filepath.Join(t.TempDir(), "file")
+	require.NoError(t, os.WriteFile(file, nil, 0o600))
+	_, err := Shots(test.NewTempApp(t), filepath.Join(file, "folder"))
+	assert.Error(t, err)
+}
+
+// Layers come and go by the menu, and the plate is another picture without.
+func TestLayersOfThePlate(t *testing.T) {
+	p := withStops(0, 36)
+	collar := plan.NewCollar(p.Turntable)
+	p.Collar = &collar
+	w := opened(t, p)
+	picture := func() map[any]int {
+		out := map[any]int{}
+		for c, n := range colours(w.plate.paint(400, 400)) {
+			out[c] = n
+		}
+		return out
+	}
+	all := picture()
+	for i := range w.menuItem(t, "menu.view", "menu.layers").ChildMenu.Items {
+		item := func() *fyne.MenuItem { return w.menuItem(t, "menu.view", "menu.layers").ChildMenu.Items[i] }
+		require.True(t, item().Checked, item().Label)
+		item().Action()
+		assert.False(t, item().Checked, item().Label)
+		assert.NotEqual(t, all, picture(), "without %s", item().Label)
+		item().Action()
+		assert.Equal(t, all, picture(), "with %s again", item().Label)
+	}
+	assert.Zero(t, w.store.View().Layers)
+}
+
+func TestEveryFaceIsAPictureOfItsOwn(t *testing.T) {
+	p := withStops(0, 36)
+	collar := plan.NewCollar(p.Turntable)
+	p.Collar = &collar
+	w := opened(t, p)
+	require.Len(t, w.tools.face.Options, 4)
+	seen := map[string]bool{}
+	for i, name := range w.tools.face.Options {
+		w.tools.face.SetSelectedIndex(i)
+		assert.Equal(t, w.tools.parts[i], w.store.View().Part)
+		assert.Equal(t, name, w.tools.face.Selected)
+		img := w.plate.paint(300, 300).(*image.RGBA)
+		assert.False(t, seen[string(img.Pix)], name)
+		seen[string(img.Pix)] = true
+	}
+	w.section(t, "group.collar")
+	require.NoError(t, w.store.Edit("off", func(p *plan.Plan) { p.Collar = nil }))
+	assert.Len(t, w.tools.face.Options, 3)
+	assert.NotPanics(t, func() { w.plate.paint(300, 300) }, "the face looked at is gone")
+	assert.NotEqual(t, plan.PartCollar, w.store.View().Part)
+}
+
+func TestSnapIsChosen(t *testing.T) {
+	w := opened(t, withStops(0))
+	for i, want := range snaps {
+		w.tools.snap.SetSelectedIndex(i)
+		assert.Equal(t, want, w.store.View().Snap)
+	}
+	w.store.SetView(store.View{Snap: 5})
+	assert.Equal(t, "5°", w.tools.snap.Selected)
+}
