@@ -104,7 +104,9 @@ func (w *Window) typeInto(o fyne.Focusable, text string) {
 // typeText types where the keys go.
 func (w *Window) typeText(text string) {
 	for _, r := range text {
-		w.win.Canvas().Focused().TypedRune(r)
+		if o := w.win.Canvas().Focused(); o != nil {
+			o.TypedRune(r)
+		}
 	}
 }
 

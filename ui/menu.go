@@ -20,6 +20,17 @@ func (w *Window) mainMenu() *fyne.MainMenu {
 	return fyne.NewMainMenu(w.fileMenu(), w.editMenu(), w.viewMenu(), w.helpMenu())
 }
 
+// refreshMenu makes the menus anew where they name other edits to undo and redo.
+// The toolkit builds all of a menu again, which is much for a nudge.
+func (w *Window) refreshMenu() {
+	undone, _ := w.store.CanUndo()
+	redone, _ := w.store.CanRedo()
+	if named := [2]string{undone, redone}; named != w.menuNames {
+		w.menuNames = named
+		w.win.SetMainMenu(w.mainMenu())
+	}
+}
+
 // command makes a menu item. Keys of 0 length: none. What is being typed in a
 // field is handed in first. While a question lies over the window only that is
 // answered: the toolkit takes the menu's keys all the same.
@@ -82,6 +93,7 @@ func (w *Window) editMenu() *fyne.Menu {
 		undo, redo,
 		fyne.NewMenuItemSeparator(),
 		w.command(t("menu.add"), fyne.KeyL, ctrl, func() { w.focus(w.stops.add) }),
+		w.setCommand(), w.pasteCommand(),
 		w.command(t("menu.remove"), fyne.KeyDelete, ctrl, func() { w.removeStops(w.store.Selection().Stops...) }),
 		w.command(t("menu.all"), fyne.KeyA, ctrl|shift, w.store.SelectAllStops),
 		w.command(t("menu.sort"), "", 0, func() { w.report(w.store.SortStops(t("menu.sort"))) }),
@@ -184,9 +196,9 @@ func (w *Window) typing() *widget.Entry {
 		}
 	case *sheetEntry:
 		return &e.Entry
-	case *widget.Entry:
+	case *addEntry:
 		if e.Text != "" {
-			return e
+			return &e.Entry
 		}
 	}
 	return nil

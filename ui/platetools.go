@@ -1,6 +1,8 @@
 package ui
 
 import (
+	"slices"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/theme"
@@ -60,6 +62,7 @@ func (t *plateTools) refresh() {
 	v := t.w.store.View()
 	t.parts = append([]plan.Part{""}, drawing.Parts(t.w.store.Plan())...)
 	names := make([]string, len(t.parts))
+	shown := t.face.Selected
 	for i, part := range t.parts {
 		names[i] = t.w.words.Text("plate.above")
 		if part != "" {
@@ -68,15 +71,25 @@ func (t *plateTools) refresh() {
 			})
 		}
 		if part == v.Part {
-			t.face.Selected = names[i]
+			shown = names[i]
 		}
 	}
-	t.face.Options = names
-	t.face.Refresh()
+	showChoice(t.face, names, shown)
+	step := t.snap.Selected
 	for i, s := range snaps {
 		if s == v.Snap {
-			t.snap.Selected = t.snap.Options[i]
+			step = t.snap.Options[i]
 		}
 	}
-	t.snap.Refresh()
+	showChoice(t.snap, t.snap.Options, step)
+}
+
+// showChoice makes a list of choices show one of them, without calling back,
+// and paints it anew only where that changes something.
+func showChoice(s *widget.Select, options []string, shown string) {
+	if s.Selected == shown && slices.Equal(s.Options, options) {
+		return
+	}
+	s.Options, s.Selected = options, shown
+	s.Refresh()
 }

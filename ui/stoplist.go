@@ -18,23 +18,24 @@ import (
 // it.
 type stopList struct {
 	w      *Window
-	add    *widget.Entry
+	add    *addEntry
 	both   *widget.Check
 	count  *widget.Label
 	why    *problem
+	fence  *fenceAsk
 	list   *widget.List
 	faulty map[int]bool // the plan's stops that a finding is about
 	object fyne.CanvasObject
 }
 
 func newStopList(w *Window) *stopList {
-	l := &stopList{w: w, add: widget.NewEntry(), why: newProblem(), count: widget.NewLabel("")}
+	l := &stopList{w: w, add: newAddEntry(w.offerList), why: newProblem(), fence: newFenceAsk(w), count: widget.NewLabel("")}
 	l.add.SetPlaceHolder(w.words.Text("stops.new"))
 	l.add.OnSubmitted = func(string) { l.addTyped() }
 	l.add.OnChanged = func(text string) {
 		l.why.tell(nil)
 		if strings.TrimSpace(text) != "" {
-			_, err := readAngles(text)
+			_, err := readStops(text, false)
 			l.why.tell(err)
 		}
 	}
@@ -58,8 +59,9 @@ func newStopList(w *Window) *stopList {
 	head := container.NewVBox(
 		container.NewBorder(nil, nil, heading(w.words.Text("stops.title")), l.count),
 		container.NewBorder(nil, nil, nil, button, l.add),
-		l.both,
+		container.NewBorder(nil, nil, l.both, widget.NewButton(w.words.Text("stops.set"), w.askSet)),
 		l.why.object,
+		l.fence.object,
 	)
 	l.object = container.NewBorder(head, nil, nil, nil, l.list)
 	l.refresh()
@@ -69,38 +71,6 @@ func newStopList(w *Window) *stopList {
 // heading makes a heading of a panel.
 func heading(text string) *widget.Label {
 	return widget.NewLabelWithStyle(text, fyne.TextAlignLeading, fyne.TextStyle{Bold: true})
-}
-
-// addTyped adds the stops typed in the line on top: one angle, or several with
-// semicolons between.
-func (l *stopList) addTyped() {
-	angles, err := readAngles(l.add.Text)
-	if err == nil {
-		stops := make([]plan.Stop, len(angles))
-		for i, a := range angles {
-			stops[i] = plan.Stop{Angle: a.Degrees(), BothSides: l.both.Checked && hasOtherSide(a)}
-		}
-		err = l.w.addStops(stops...)
-	}
-	if err != nil {
-		l.why.tell(err)
-		return
-	}
-	l.add.SetText("")
-	l.w.focus(l.add)
-}
-
-// readAngles reads one angle, or several with semicolons between.
-func readAngles(text string) ([]geom.Angle, error) {
-	var out []geom.Angle
-	for _, part := range strings.Split(strings.TrimRight(text, "; "), ";") {
-		a, err := measure.ParseAngle(part)
-		if err != nil {
-			return nil, err
-		}
-		out = append(out, a)
-	}
-	return out, nil
 }
 
 // refresh shows the plan's stops.
@@ -122,6 +92,7 @@ func (l *stopList) refresh() {
 		l.both.Refresh()
 	}
 	l.list.Refresh()
+	l.fence.refresh()
 	l.showSelection()
 }
 
@@ -141,6 +112,7 @@ type stopRow struct {
 	index int
 	angle *valueEntry
 	both  *widget.Check
+	catch *catchPick
 	label *valueEntry
 	sign  *widget.Icon
 	box   *fyne.Container
@@ -157,7 +129,9 @@ func newStopRow(l *stopList) *stopRow {
 				err = l.w.judgeStop(a)
 			}
 			return func() error {
-				return r.change("edit.angle", func(s *plan.Stop) { s.Angle = a.Degrees() })
+				err := r.change("edit.angle", func(s *plan.Stop) { s.Angle = a.Degrees() })
+				l.fence.about(a.Degrees())
+				return err
 			}, err
 		}, tell)
 	r.label = newValueEntry(
@@ -172,7 +146,8 @@ func newStopRow(l *stopList) *stopRow {
 	})
 	r.sign = widget.NewIcon(nil)
 	remove := iconButton(theme.DeleteIcon(), func() { l.w.removeStops(r.index) })
-	left := container.NewHBox(r.sign, container.NewGridWrap(fyne.NewSize(78, r.angle.MinSize().Height), r.angle), r.both)
+	r.catch = newCatchPick(r)
+	left := container.NewHBox(r.sign, container.New(angleLayout{r.catch}, r.angle), r.both, r.catch)
 	r.box = container.NewBorder(nil, nil, left, remove, r.label)
 	r.ExtendBaseWidget(r)
 	return r
@@ -211,9 +186,11 @@ func (r *stopRow) show(i int) {
 		r.both.Checked = s.BothSides
 		r.both.Refresh()
 	}
-	if r.l.faulty[i] {
+	r.catch.refresh()
+	switch faulty := r.l.faulty[i]; {
+	case faulty && r.sign.Resource == nil:
 		r.sign.SetResource(theme.NewErrorThemedResource(theme.ErrorIcon()))
-	} else {
+	case !faulty && r.sign.Resource != nil:
 		r.sign.SetResource(nil)
 	}
 }

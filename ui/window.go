@@ -35,6 +35,8 @@ type Window struct {
 	parts    *partsPanel
 	findings *findingList
 	status   *widget.Label
+
+	menuNames [2]string // the edits that the menu names, to undo and to redo
 }
 
 // NewWindow makes the window, holding a plan that [plan.Validate] accepts as
@@ -106,7 +108,7 @@ func (w *Window) changed(c store.Change) {
 	if c&(store.PlanChanged|store.FileChanged) != 0 {
 		w.chart.refresh()
 		w.showTitle()
-		w.win.SetMainMenu(w.mainMenu())
+		w.refreshMenu()
 	}
 }
 

@@ -95,7 +95,7 @@ func open(a fyne.App, p plan.Plan, file diskfile.File, stderr io.Writer) int {
 func newWindow(a fyne.App, p plan.Plan) (w *ui.Window, err error) {
 	defer func() {
 		if fault := recover(); fault != nil {
-			err = fmt.Errorf("the display cannot be used: %v", fault)
+			err = fmt.Errorf("the display %s cannot be used: %v", os.Getenv("DISPLAY"), fault)
 		}
 	}()
 	return ui.NewWindow(a, p), nil
