@@ -16,11 +16,12 @@ import (
 // Window is the program's one window: it makes the views, tells them when the
 // store has changed, and carries out what they call back for.
 type Window struct {
-	app   fyne.App
-	win   fyne.Window
-	store *store.Store
-	words *words.Catalogue
-	theme benchTheme
+	app    fyne.App
+	win    fyne.Window
+	store  *store.Store
+	words  *words.Catalogue
+	theme  benchTheme
+	filing filing
 
 	fieldOrder []plan.Field          // of the plan but its stops and its log
 	fields     map[string]plan.Field // the same by path
@@ -43,7 +44,7 @@ type Window struct {
 func NewWindow(a fyne.App, p plan.Plan) *Window { return newWindow(a, p, AsDesktop) }
 
 func newWindow(a fyne.App, p plan.Plan, look Look) *Window {
-	w := &Window{app: a, store: store.New(p), words: windowWords(), theme: benchTheme{look}}
+	w := &Window{app: a, store: store.New(p), words: windowWords(), theme: benchTheme{look}, filing: newFiling()}
 	a.Settings().SetTheme(w.theme)
 	w.win = a.NewWindow(w.words.Text("app.name"))
 	w.readFields()
@@ -67,6 +68,8 @@ func newWindow(a fyne.App, p plan.Plan, look Look) *Window {
 	panes := container.New(panesLayout{}, w.stops.object, middle, w.parts.object)
 	w.win.SetContent(container.NewBorder(nil, w.status, nil, nil, panes))
 	w.win.SetCloseIntercept(w.Quit)
+	w.win.SetOnDropped(w.dropped)
+	a.Lifecycle().SetOnEnteredForeground(w.lookAtDisk)
 	w.win.SetMainMenu(w.mainMenu())
 	w.win.Resize(fyne.NewSize(1180, 780))
 
