@@ -9,6 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"stopwright/detent/plan"
+	"stopwright/ui/diskfile"
 )
 
 // begun returns the window of a program started with a plan, as [NewWindow]
@@ -46,7 +47,7 @@ func TestTheGuideCanBeSkippedAndAskedFor(t *testing.T) {
 func TestTheGuideWaitsForAStartWithoutAPlanOfOnesOwn(t *testing.T) {
 	a := test.NewTempApp(t)
 	w := NewWindow(a, withStops(0))
-	w.Opened("/plans/mine.stopwright")
+	w.Opened(diskfile.File{Path: "/plans/mine" + planSuffix})
 	w.Show()
 	assert.False(t, w.guide.card.Visible())
 	assert.True(t, begun(t, a, withStops(0)).guide.card.Visible())

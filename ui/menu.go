@@ -10,6 +10,7 @@ import (
 	"stopwright/assets/plans"
 	"stopwright/assets/words"
 	"stopwright/detent/plan"
+	"stopwright/ui/diskfile"
 	"stopwright/ui/store"
 )
 
@@ -67,7 +68,9 @@ func (w *Window) fileMenu() *fyne.Menu {
 	return fyne.NewMenu(t("menu.file"),
 		w.command(t("menu.new"), fyne.KeyN, ctrl, w.New),
 		w.command(t("menu.open"), fyne.KeyO, ctrl, w.open),
+		w.recentMenu(),
 		examples,
+		w.command(t("menu.recover"), "", 0, w.askRecovery),
 		fyne.NewMenuItemSeparator(),
 		w.command(t("menu.save"), fyne.KeyS, ctrl, func() { w.save(nil) }),
 		w.command(t("menu.saveas"), fyne.KeyS, ctrl|shift, func() { w.saveAs(nil) }),
@@ -166,7 +169,7 @@ func (w *Window) openExample(name string) {
 			w.tellError(err)
 			return
 		}
-		w.store.Load(p, "")
+		w.take(p, diskfile.File{})
 	})
 }
 

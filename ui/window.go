@@ -14,11 +14,12 @@ import (
 // Window is the program's one window: it makes the views, tells them when the
 // store has changed, and carries out what they call back for.
 type Window struct {
-	app   fyne.App
-	win   fyne.Window
-	store *store.Store
-	words *words.Catalogue
-	theme benchTheme
+	app    fyne.App
+	win    fyne.Window
+	store  *store.Store
+	words  *words.Catalogue
+	theme  benchTheme
+	filing filing
 
 	// sheetWords letter charts and drawings, which are in mm whatever the
 	// window shows.
@@ -52,7 +53,7 @@ func NewWindow(a fyne.App, p plan.Plan) *Window {
 }
 
 func newWindow(a fyne.App, p plan.Plan, look Look) *Window {
-	w := &Window{app: a, store: store.New(p), theme: benchTheme{look}}
+	w := &Window{app: a, store: store.New(p), theme: benchTheme{look}, filing: newFiling()}
 	w.words, w.sheetWords = w.windowWords(), sheetWords()
 	a.Settings().SetTheme(w.theme)
 	w.win = a.NewWindow(w.words.Text("app.name"))
@@ -76,6 +77,8 @@ func newWindow(a fyne.App, p plan.Plan, look Look) *Window {
 	panes := newPanes(w.stops.object, w.pages, w.parts.object, w.findings.object)
 	w.win.SetContent(container.NewStack(container.NewBorder(nil, w.status, nil, nil, panes), w.guide.card.overlay))
 	w.win.SetCloseIntercept(w.Quit)
+	w.win.SetOnDropped(w.dropped)
+	a.Lifecycle().SetOnEnteredForeground(w.lookAtDisk)
 	w.win.SetMainMenu(w.mainMenu())
 	w.win.Resize(fyne.NewSize(1180, 780))
 
