@@ -100,6 +100,9 @@ func (l *stopList) refresh() {
 	plate := l.w.store.Report().Plate
 	l.faulty = map[int]bool{}
 	for _, f := range l.w.store.Report().Findings {
+		if !f.Wrong() {
+			continue
+		}
 		for _, s := range f.Seats {
 			for _, v := range plate.Seats[s].Serves {
 				l.faulty[plate.Stops[v.Stop].Index] = true
