@@ -27,8 +27,10 @@ type Finding struct {
 
 // The units of values and limits.
 const (
-	mm  = "mm"
-	deg = "deg"
+	mm     = "mm"
+	deg    = "deg"
+	nm     = "N·m"
+	newton = "N"
 )
 
 // FeatureName returns the maker's label of a feature, or what it is and its

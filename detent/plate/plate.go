@@ -24,6 +24,7 @@ type Plate struct {
 	Pockets  []Pocket
 	Tracks   []Track
 	Features []Feature
+	Clicks   []Click // one a catch
 
 	index ringIndex
 }
@@ -41,6 +42,7 @@ func New(p plan.Plan) *Plate {
 	pl.Pockets = pockets(p)
 	pl.Tracks = tracks(p, pl.Sigma)
 	pl.Features = features(p)
+	pl.Clicks = clicks(p)
 	return pl
 }
 
