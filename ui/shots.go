@@ -30,7 +30,7 @@ func Shots(a fyne.App, folder string) ([]string, error) {
 	for _, look := range []Look{LightLook, DarkLook} {
 		w := newWindow(a, p, look)
 		w.Show()
-		for page, name := range []string{"plate", "chart"} {
+		for page, name := range []string{"plate", "click", "chart"} {
 			w.showPage(page)
 			for _, size := range shotSizes {
 				w.win.Resize(size)

@@ -29,6 +29,7 @@ type Window struct {
 	plate    *plateView
 	tools    *plateTools
 	turnbar  *turnBar
+	clicks   *clickView
 	chart    *chartView
 	pages    *container.AppTabs
 	parts    *partsPanel
@@ -51,14 +52,16 @@ func newWindow(a fyne.App, p plan.Plan, look Look) *Window {
 	w.plate = newPlateView(w)
 	w.tools = newPlateTools(w)
 	w.turnbar = newTurnBar(w)
+	w.clicks = newClickView(w)
 	w.chart = newChartView(w)
 	w.parts = newPartsPanel(w)
 	w.findings = newFindingList(w)
 	w.pages = container.NewAppTabs(
 		container.NewTabItem(w.words.Text("page.plate"), container.NewBorder(w.tools.object, w.turnbar.object, nil, nil, w.plate)),
+		container.NewTabItem(w.words.Text("page.click"), w.clicks.object),
 		container.NewTabItem(w.words.Text("page.chart"), w.chart.object),
 	)
-	w.pages.OnSelected = func(*container.TabItem) { w.chart.refresh() }
+	w.pages.OnSelected = func(*container.TabItem) { w.refreshPage() }
 
 	middle := container.NewVSplit(w.pages, w.findings.object)
 	middle.Offset = 0.78
@@ -100,10 +103,30 @@ func (w *Window) changed(c store.Change) {
 	if c != store.FileChanged {
 		w.plate.changed()
 	}
+	if c&(store.PlanChanged|store.TurnChanged) != 0 {
+		w.refreshPage()
+	}
 	if c&(store.PlanChanged|store.FileChanged) != 0 {
-		w.chart.refresh()
 		w.showTitle()
 		w.win.SetMainMenu(w.mainMenu())
+	}
+}
+
+// The pages beside the stops, in order.
+const (
+	platePage = iota
+	clickPage
+	chartPage
+)
+
+// refreshPage brings the page that can be seen up to date; the others are when
+// they are turned to. The plate follows every change by itself.
+func (w *Window) refreshPage() {
+	switch w.pages.SelectedIndex() {
+	case clickPage:
+		w.clicks.refresh()
+	case chartPage:
+		w.chart.refresh()
 	}
 }
 
@@ -127,7 +150,7 @@ func (w *Window) setLook(l Look) {
 	w.theme.look = l
 	w.app.Settings().SetTheme(w.theme)
 	w.plate.changed()
-	w.chart.refresh()
+	w.refreshPage()
 }
 
 // say writes in the line at the foot of the window.
