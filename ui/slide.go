@@ -20,11 +20,12 @@ type sliding struct {
 // beginSlide takes hold of a seat.
 func (v *plateView) beginSlide(h hit) gesture {
 	pl := v.scene.plate
-	stop := pl.Stops[pl.Seats[h.seat].Serves[0].Stop]
+	served := pl.Seats[h.seat].Serves[0] // one of several stops: with its own catch
+	stop := pl.Stops[served.Stop]
 	v.w.store.SelectStop(stop.Index)
 	v.w.store.BeginGesture()
 	return &sliding{
-		v: v, stop: stop.Index, other: stop.Mirrored, catch: h.catch,
+		v: v, stop: stop.Index, other: stop.Mirrored, catch: served.Catch,
 		name: v.w.editName("edit.angle", pl.Plan.Stops[stop.Index].Angle),
 	}
 }
