@@ -12,9 +12,11 @@ import (
 func (v *clickView) paintSection(c *ink.Canvas, d float64, p ink.Palette) {
 	pl := v.w.store.Report().Plate
 	section := drawing.Section(pl, v.catch, v.offset())
-	still := drawing.Section(pl, v.catch, 0).Bounds() // so that the picture stays where it is
+	// Ball and seat fill the picture; what lies farther off runs out of it.
+	ball := v.click.Setup.BallDiameter
+	part := drawing.Bounds{Min: geom.Point{X: -1.3 * ball, Y: -1.5 * ball}, Max: geom.Point{X: 1.3 * ball, Y: 1.4 * ball}}
 	size := c.Img.Bounds().Size()
-	view := ink.Fit(still, float64(size.X)/d, float64(size.Y)/d, 14).Dense(d)
+	view := ink.Fit(part, float64(size.X)/d, float64(size.Y)/d, 4).Dense(d)
 	base := p.Style()
 	ink.Paint(c, section, view, func(e drawing.Entity) ink.Stroke {
 		s := base(e)

@@ -68,9 +68,10 @@ func newClickView(w *Window) *clickView {
 // whatIfRow makes the three sliders of what may come out otherwise.
 func (v *clickView) whatIfRow() fyne.CanvasObject {
 	t := v.w.words.Text
-	row := container.NewGridWithColumns(3)
+	rows := container.NewVBox()
 	add := func(key string, most, step float64, set func(x float64), say func(x float64) string) {
 		label := widget.NewLabel(t(key, words.Args{"By": say(0)}))
+		label.Truncation = fyne.TextTruncateEllipsis
 		s := widget.NewSlider(0, most)
 		s.Step = step
 		s.OnChanged = func(x float64) {
@@ -78,12 +79,12 @@ func (v *clickView) whatIfRow() fyne.CanvasObject {
 			label.SetText(t(key, words.Args{"By": say(x)}))
 			v.refresh()
 		}
-		row.Add(container.NewVBox(label, s))
+		rows.Add(container.NewGridWithColumns(2, label, s))
 	}
 	add("whatif.oversize", 0.5, 0.05, func(x float64) { v.whatIf.Oversize = x }, v.w.words.Length)
 	add("whatif.worn", 0.5, 0.05, func(x float64) { v.whatIf.Worn = x }, v.w.words.Length)
 	add("whatif.weaker", 50, 5, func(x float64) { v.whatIf.Weaker = x / 100 }, func(x float64) string { return strconv.Itoa(int(x)) + " %" })
-	return row
+	return rows
 }
 
 // stop returns the stop of the chosen catch nearest the table's turn.

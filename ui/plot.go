@@ -70,11 +70,11 @@ func (g plot) curve(n int, value func(i int) (x, y float64), width float64, s in
 	}
 }
 
-// level draws a dashed line across at a value, named at its right end.
+// level draws a dashed line across at a value, named at its left end.
 func (g plot) level(y float64, name string, s ink.Stroke) {
 	g.c.Line(g.at(g.x0, y), g.at(g.x1, y), ink.ThinLine*g.d, s.Colour, []float64{6 * g.d, 4 * g.d})
-	at := g.at(g.x1, y)
-	g.c.Text(ink.Px{X: at.X, Y: at.Y - 4*g.d}, letter*g.d, 0, drawing.Right, name, s.Colour)
+	at := g.at(g.x0, y)
+	g.c.Text(ink.Px{X: at.X + 4*g.d, Y: at.Y + 13*g.d}, letter*g.d, 0, drawing.Left, name, s.Colour)
 }
 
 // upright draws a dashed line up at a value, named at its top.

@@ -27,10 +27,10 @@ func Section(pl *plate.Plate, catch int, offset float64) Drawing {
 }
 
 // sectionHalf returns half the width of the section, mm: room for the pocket
-// and for a seat beside the ball.
+// and for a seat well beside the ball.
 func sectionHalf(pl *plate.Plate) float64 {
 	widest := pl.Pockets[0].Widest()
-	return math.Max(widest*0.75, pl.Plan.Seat.Mouth()*1.4) + 2
+	return 2 * math.Max(widest, pl.Plan.Seat.Mouth()+pl.Plan.Catch.BallDiameter)
 }
 
 // seatProfile draws the face with the seat's section in it, the material on the
