@@ -34,7 +34,9 @@ const ladder = 4
 func newSeatTable(w *Window) *seatTable {
 	t := &seatTable{w: w, object: container.NewGridWithColumns(6)}
 	for _, key := range []string{"drill", "drop", "holding", "margin", "play", "note"} {
-		t.object.Add(widget.NewLabel(w.words.Text("seats." + key)))
+		head := widget.NewLabel(w.words.Text("seats." + key))
+		head.Truncation = fyne.TextTruncateEllipsis
+		t.object.Add(head)
 	}
 	t.rows = make([]seatRow, 2*ladder+1)
 	for i := range t.rows {
