@@ -46,9 +46,9 @@ func newClickView(w *Window) *clickView {
 		v.catch = v.pick.SelectedIndex()
 		v.refresh()
 	}
-	v.section = newSketch(w, fyne.NewSize(210, 230), v.paintSection)
-	v.torque = newSketch(w, fyne.NewSize(230, 230), v.paintTorque)
-	v.travel = newSketch(w, fyne.NewSize(300, 150), v.paintTravel)
+	v.section = newSketch(w, fyne.NewSize(200, 230), v.paintSection)
+	v.torque = newSketch(w, fyne.NewSize(200, 230), v.paintTorque)
+	v.travel = newSketch(w, fyne.NewSize(200, 150), v.paintTravel)
 	v.turn.OnChanged = func(x float64) {
 		s := w.store
 		s.SetTurn(v.stop() + geom.Angle(x))

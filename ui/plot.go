@@ -81,7 +81,7 @@ func (g plot) level(y float64, name string, s ink.Stroke) {
 func (g plot) upright(x float64, name string, s ink.Stroke) {
 	g.c.Line(g.at(x, g.y0), g.at(x, g.y1), ink.ThinLine*g.d, s.Colour, []float64{2 * g.d, 3 * g.d})
 	at := g.at(x, g.y1)
-	g.c.Text(ink.Px{X: at.X, Y: at.Y - 4*g.d}, letter*g.d, 0, drawing.Bottom, name, s.Colour)
+	g.c.Text(ink.Px{X: at.X + 2*g.d, Y: at.Y - 4*g.d}, letter*g.d, 0, drawing.Left, name, s.Colour)
 }
 
 // ticks returns about n round values in a range.
