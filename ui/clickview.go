@@ -54,7 +54,7 @@ func newClickView(w *Window) *clickView {
 		s.SetTurn(v.stop() + geom.Angle(x))
 	}
 	v.seats = newSeatTable(w)
-	suggest := widget.NewButton(w.words.Text("click.suggest"), w.suggestSeat)
+	suggest := widget.NewButton(w.words.Text("click.suggest"), func() { w.suggestSeat(v.catch) })
 	head := container.NewBorder(nil, nil, nil, suggest, v.pick)
 	pictures := container.NewGridWithColumns(2, v.section, v.torque)
 	slide := container.NewBorder(nil, nil, widget.NewLabel(w.words.Text("click.turn")), nil, v.turn)
@@ -115,7 +115,7 @@ func (v *clickView) refresh() {
 		v.curves[i].samples = k.Curve(v.reach(), 200)
 	}
 	v.numbers.SetText(v.w.clickWords(pl.Plan, v.click))
-	v.seats.refresh()
+	v.seats.refresh(v.catch)
 	v.travel.Refresh()
 	v.torque.Refresh()
 	v.turned()
@@ -148,10 +148,9 @@ func (v *clickView) offset() float64 {
 	return math.Max(-most, math.Min(most, turn*v.click.Setup.RingRadius))
 }
 
-// suggestSeat takes the seat that suits the catch best.
-func (w *Window) suggestSeat() {
-	p := w.store.Plan()
-	best, ok := plate.BestSeat(p, plate.MetricDrills())
+// suggestSeat takes the seat that suits a catch best.
+func (w *Window) suggestSeat(catch int) {
+	best, ok := w.store.Report().Plate.BestSeat([]int{catch}, nil)
 	if !ok {
 		w.say(w.words.Text("click.nosuggest"))
 		return

@@ -52,14 +52,14 @@ func newSeatTable(w *Window) *seatTable {
 	return t
 }
 
-// refresh works the drills out for the plan.
-func (t *seatTable) refresh() {
-	p := t.w.store.Plan()
+// refresh works the drills out for a catch.
+func (t *seatTable) refresh(catch int) {
+	pl := t.w.store.Report().Plate
 	for i := range t.rows {
 		r := &t.rows[i]
-		d := p.Seat.Diameter + float64(i-ladder)*0.1
+		d := pl.Plan.Seat.Diameter + float64(i-ladder)*0.1
 		d = math.Max(0.1, math.Round(d*1000)/1000)
-		r.choice = plate.ChooseSeat(p, d)
+		r.choice = pl.SeatWith([]int{catch}, d)
 		c := r.choice
 		r.take.SetText(t.w.words.Length(d))
 		r.take.Importance = widget.MediumImportance

@@ -3,131 +3,85 @@ package plate
 import (
 	"math"
 
-	"stopwright/detent/ball"
 	"stopwright/detent/plan"
 )
 
-// SeatChoice is one drill for the seats, and what the click would be with it.
-type SeatChoice struct {
-	Seat     plan.Seat
-	State    ball.State
-	Drop     float64 // mm; 0 unless HasHome
-	Play     float64 // to either side, degrees of the table's turn
-	HasHome  bool
-	Holding  float64 // N·m; 0 unless State is Clicks
-	Centring float64 // N·m
-	Drag     float64 // N·m
-	Seated   bool    // it clicks, and rests on its rim or cone without play
-}
+// Oversize is by how much (mm, on the diameter) a drill may cut larger than it
+// is: common practice, no source.
+const Oversize = 0.1
 
-// Margin returns how many times over the ball pulls the table home against its
-// drag; 0 where it does not click.
-func (c SeatChoice) Margin() float64 {
-	if c.State != ball.Clicks {
-		return 0
-	}
-	return c.Centring / math.Max(c.Drag, leastDrag)
-}
+// ComfortablePush is the push (N) that a hand gives at the table's rim without
+// bracing for it: common practice, no source.
+const ComfortablePush = 60
 
-// leastDrag (N·m) keeps the margin of a table without friction finite.
-const leastDrag = 1e-6
+// goodMargin is how many times over a ball should pull home against the drag,
+// so that dust and damp leave it enough: common practice, no source.
+const goodMargin = 3
 
-// ChooseSeat works out the click of a plan's first catch over another seat. The
-// depth follows where the floor would hold the ball up: see [deepEnough].
-func ChooseSeat(p plan.Plan, diameter float64) SeatChoice {
-	p.Seat.Diameter = diameter
-	p.Seat.Depth = deepEnough(p)
-	k := clicks(p)[0]
-	c := SeatChoice{Seat: p.Seat, State: k.State(), Drag: k.Drag}
-	if h, ok := k.Home(); ok {
-		c.HasHome, c.Drop, c.Play = true, h.Drop, h.PlayAngle.Degrees()
-		c.Seated = c.State == ball.Clicks && h.Short == 0 && h.Play == 0
-	}
-	if t, ok := k.Torques(); ok {
-		c.Holding, c.Centring = t.Holding, t.Centring
-	}
-	return c
-}
-
-// depthStep is the step (mm) to which a depth is rounded up: what a depth stop
-// can be set to.
-const depthStep = 0.5
-
-// deepEnough returns the plan's seat depth, or the least that keeps the floor
-// off the ball if that is more.
-func deepEnough(p plan.Plan) float64 {
-	seat, err := ball.NewContour(p.Catch.BallDiameter, SeatShape(p.Seat))
-	if err != nil {
-		return p.Seat.Depth
-	}
-	clear, floor := seat.FloorClearance()
-	if !floor || clear >= 0 {
-		return p.Seat.Depth
-	}
-	return math.Ceil((p.Seat.Depth-clear)/depthStep) * depthStep
-}
-
-// The balance that [BestSeat] looks for: common practice, no source.
-const (
-	goodMargin = 3.0 // pulls home with three times the drag
-	easyPush   = 30  // N at the rim to leave a stop
-)
-
-// BestSeat returns the seat, among drills of the given diameters (mm), that
-// seats the ball fully with the best balance of pulling home and easy release,
-// and false when none seats it. Of those that pull home with a good margin it
-// is the easiest to leave, but not so easy that it is felt no more; without one
-// it is that with the best margin.
-func BestSeat(p plan.Plan, diameters []float64) (SeatChoice, bool) {
+// BestSeat returns the seat for catches that drop together, of standard drills,
+// that seats the ball fully with the best balance of holding and easy release,
+// among those that suit; with nil all do. It is one that pulls home with a good
+// margin and leaves the stop with a comfortable push, if any does, and of those
+// the one with the most [SeatChoice.Return]. It keeps the rules for webs and
+// edges as far as the plan does, stays inside its part, and still clicks when
+// the drill cuts [Oversize] and when friction is twice what is reckoned with. The
+// plan's own seat is among the choices. It is
+// false where no seat will do.
+func (pl *Plate) BestSeat(catches []int, suits func(SeatChoice) bool) (SeatChoice, bool) {
 	var best SeatChoice
 	found := false
-	for _, d := range diameters {
-		c := ChooseSeat(p, d)
-		if !c.Seated || tooThick(p, c.Seat) {
-			continue
+	try := func(diameter float64) {
+		s, fits := pl.seatOf(diameter)
+		if !fits || !pl.seats(s) {
+			return
 		}
-		if !found || better(p, c, best) {
+		c := pl.over(catches, s)
+		if (suits == nil || suits(c)) && (!found || better(pl.Plan, c, best)) {
 			best, found = c, true
+		}
+	}
+	own := pl.Plan.Seat
+	try(own.Diameter)
+	widest := pl.WidestMouth() - 2*own.Chamfer
+	for _, d := range seatDrills(own) {
+		if d.MM <= widest {
+			try(d.MM)
 		}
 	}
 	return best, found
 }
 
-// better reports whether a is the better balance of the two.
-func better(p plan.Plan, a, b SeatChoice) bool {
-	goodA, goodB := a.Margin() >= goodMargin, b.Margin() >= goodMargin
-	if goodA != goodB {
-		return goodA
+// seats reports whether a seat holds the ball by rim, chamfer or cone, as
+// planned, cut oversize, and with friction doubled, which damp and dust may do.
+func (pl *Plate) seats(s plan.Seat) bool {
+	p := pl.Plan
+	p.Seat = s
+	oversize, rough := p, p
+	oversize.Seat.Diameter += Oversize
+	rough.Shop.Friction *= 2
+	for _, p := range [...]plan.Plan{p, oversize, rough} {
+		if !seated(newClick(p, 0)) { // all catches seat alike
+			return false
+		}
 	}
-	if !goodA {
+	return true
+}
+
+// better reports whether a is the better balance of the two. Without friction
+// every seat gives back all it takes: then the one that holds harder is better.
+func better(p plan.Plan, a, b SeatChoice) bool {
+	if goodA, goodB := a.Margin() >= goodMargin, b.Margin() >= goodMargin; !goodA || !goodB {
 		return a.Margin() > b.Margin()
 	}
-	return unease(p, a) < unease(p, b)
-}
-
-// unease is how far the push that leaves a stop is from an easy one, as a
-// ratio either way.
-func unease(p plan.Plan, c SeatChoice) float64 {
-	push := (c.Holding + c.Drag) / (p.Turntable.Diameter / 2) * 1000
-	return math.Abs(math.Log(push / easyPush))
-}
-
-// MetricDrills returns the diameters (mm) of the common metric drills: every
-// tenth of a millimetre from 1 to 13 (the sizes of BS 328).
-func MetricDrills() []float64 {
-	var out []float64
-	for tenths := 10; tenths <= 130; tenths++ {
-		out = append(out, float64(tenths)/10)
+	if easyA, easyB := a.Push(p) <= ComfortablePush, b.Push(p) <= ComfortablePush; !easyA || !easyB {
+		return a.Push(p) < b.Push(p)
 	}
-	return out
+	if less := a.Return() - b.Return(); math.Abs(less) > sameReturn {
+		return less > 0
+	}
+	return a.Holding > b.Holding
 }
 
-// tooThick reports whether a blind seat comes out of the other side.
-func tooThick(p plan.Plan, s plan.Seat) bool {
-	part := plan.PartBase
-	if p.Arrangement.CatchIn == plan.PartBase {
-		part = plan.PartTurntable
-	}
-	bottom, blind := SeatShape(s).Bottom()
-	return blind && bottom > ThicknessOf(p, part)
-}
+// sameReturn is the difference of shares below which they are equal: rounding,
+// and far below what can be felt.
+const sameReturn = 1e-9

@@ -8,7 +8,8 @@ import (
 	"stopwright/detent/plan"
 )
 
-// Click is what one catch does at a stop, and what the loaded table does to it.
+// Click is one catch over a seat, as the report tells it: dropping alone, every
+// other ball on the face. What catches do that drop together is a [Hold]'s.
 type Click struct {
 	Catch int // into the plan's catches
 	Setup ball.Setup
@@ -22,58 +23,31 @@ type Click struct {
 	HasDead bool // Dead means something
 }
 
-// Clicks works out every catch of the plan. They share the load between them:
-// what they lift no longer rubs, and those that ride on the face rub instead.
+// clicks works out every catch of the plan.
 func clicks(p plan.Plan) []Click {
 	out := make([]Click, len(p.Catches))
-	riding := 0.0 // N·m of friction, all balls on the face
-	for i, c := range p.Catches {
-		k := &out[i]
-		k.Catch, k.Setup = i, setup(p, c.Radius)
-		k.Click, _ = ball.NewClick(k.Setup) // a valid plan is within its wider ranges
-		if r, ok := k.Click.Riding(); ok {
-			k.Riding = r.Force
-			riding += r.Torque
-		}
-		if h, ok := k.Home(); ok {
-			k.Seated = h.Force
-		}
+	for i := range out {
+		out[i] = newClick(p, i)
 	}
-	table, lift := tableOf(p), Lift(out)
 	for i := range out {
 		k := &out[i]
-		others := riding
-		if r, ok := k.Click.Riding(); ok {
-			others -= r.Torque
-		}
-		k.Drag = table.Drag(lift-k.Riding+k.Seated, others)
-		k.Miss = miss(p)
+		k.Drag = dragOf(p, out, []int{i})
 		k.Dead, k.HasDead = k.DeadBand(k.Miss, k.Drag)
 	}
 	return out
 }
 
-// Lift returns how hard (N) the balls together press the turntable up when all
-// ride on the face, which is when they press hardest.
-func Lift(clicks []Click) float64 {
-	total := 0.0
-	for _, k := range clicks {
-		total += k.Riding
+// newClick works out one catch of the plan, without what the table does to it.
+func newClick(p plan.Plan, catch int) Click {
+	k := Click{Catch: catch, Setup: setup(p, p.Catches[catch].Radius), Miss: miss(p)}
+	k.Click, _ = ball.NewClick(k.Setup) // a valid plan is within its wider ranges
+	if r, ok := k.Click.Riding(); ok {
+		k.Riding = r.Force
 	}
-	return total
-}
-
-// Load returns the weight (N) of all that rests on the base.
-func Load(p plan.Plan) float64 { return tableOf(p).Weight() }
-
-// tableOf returns the loaded turntable. Without a bearing radius of its own it
-// rubs at two thirds of its radius, the mean of an even pressure.
-func tableOf(p plan.Plan) ball.Table {
-	r := p.Turntable.BearingRadius
-	if r == 0 {
-		r = p.Turntable.Diameter / 3
+	if h, ok := k.Home(); ok {
+		k.Seated = h.Force
 	}
-	return ball.Table{Load: p.Shop.Load, Friction: p.Shop.TableFriction, BearingRadius: r}
+	return k
 }
 
 // setup returns a catch of the plan over one of its seats.

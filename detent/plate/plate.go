@@ -25,6 +25,7 @@ type Plate struct {
 	Tracks   []Track
 	Features []Feature
 	Clicks   []Click // one a catch
+	Holds    []Hold  // one for each set of catches that drop together
 
 	index ringIndex
 }
@@ -43,6 +44,7 @@ func New(p plan.Plan) *Plate {
 	pl.Tracks = tracks(p, pl.Sigma)
 	pl.Features = features(p)
 	pl.Clicks = clicks(p)
+	pl.Holds = holds(p, pl.Stops, pl.Clicks)
 	return pl
 }
 
