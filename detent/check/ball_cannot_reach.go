@@ -5,14 +5,15 @@ import (
 	"stopwright/detent/plate"
 )
 
-// ballCannotReach fires when the ball stands out of its part no further than
-// the gap between the faces: it never touches a seat.
+// ballCannotReach fires when the balls stand out of their part no further than
+// the gap between the faces: they never touch a seat. Value is how far they
+// stand out, limit the gap.
 var ballCannotReach = Check{
 	ID:       "ball-cannot-reach",
 	Severity: Error,
-	run: eachClick(func(pl *plate.Plate, k plate.Click) (Finding, bool) {
+	run: onCatches(func(pl *plate.Plate, k plate.Click) (Finding, bool) {
 		p := pl.Plan
 		return Finding{Value: p.Catch.Protrusion, Limit: p.FaceGap, Unit: mm}, k.State() == ball.CannotReach
 	}),
-	say: sayClick("text"),
+	say: say("text"),
 }

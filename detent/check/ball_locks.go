@@ -10,14 +10,16 @@ import (
 
 // ballLocks fires when contact angle and friction angle together reach 90
 // degrees: no turning of the table lifts the ball out, however strong the hand.
+// A steep rim that the ball never reaches, because its housing holds it back, is
+// not flagged. Value is the sum of the two angles where it is greatest.
 var ballLocks = Check{
 	ID:       "ball-locks",
 	Severity: Error,
-	run: eachClick(func(pl *plate.Plate, k plate.Click) (Finding, bool) {
-		h, ok := k.Home()
+	run: onCatches(func(pl *plate.Plate, k plate.Click) (Finding, bool) {
+		contact, _ := k.Steepest()
 		friction := geom.FromRadians(math.Atan(pl.Plan.Shop.Friction))
-		return Finding{Value: (h.Angle + friction).Degrees(), Limit: 90, Unit: deg}, ok && k.State() == ball.Locks
+		return Finding{Value: (contact + friction).Degrees(), Limit: 90, Unit: deg}, k.State() == ball.Locks
 	}),
-	say: sayClick("text"),
+	say: say("text"),
 	fix: betterSeat,
 }

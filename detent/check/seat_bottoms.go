@@ -1,48 +1,21 @@
 package check
 
-import (
-	"math"
+import "stopwright/detent/plate"
 
-	"stopwright/assets/words"
-	"stopwright/detent/plan"
-	"stopwright/detent/plate"
-)
-
-// seatBottoms fires when the floor of the seat holds the ball up before it
-// rests on the rim or the cone: it rolls about on the floor instead of being
-// centred. Value is the seat's depth, limit the depth that would do. A ball that
-// its housing holds up higher still is ball-short's.
+// seatBottoms fires when the floor of the seats, or the cone or relief hole in
+// it, holds the balls up before they rest on rim or cone: they are not held by
+// what was cut to hold them. Value is the seats' depth, limit the depth that
+// would do. A ball that its housing holds up higher still is ball-short's.
 var seatBottoms = Check{
 	ID:       "seat-bottoms",
 	Severity: Error,
-	run: eachClick(func(pl *plate.Plate, k plate.Click) (Finding, bool) {
+	run: onCatches(func(pl *plate.Plate, k plate.Click) (Finding, bool) {
 		h, ok := k.Home()
-		clear, floor := k.Contour().FloorClearance()
-		depth := pl.Plan.Seat.Depth
-		return Finding{Value: depth, Limit: depth - clear, Unit: mm}, ok && floor && h.Short <= Slack && clear < -Slack
+		seat := pl.Plan.Seat
+		least, floor := plate.LeastDepth(pl.Plan, seat)
+		fires := ok && h.Short <= Slack && floor && seat.Depth < least-Slack
+		return Finding{Value: seat.Depth, Limit: least, Unit: mm}, fires
 	}),
-	say: sayClick("text"),
-	fix: deeperSeat,
-}
-
-// depthStep is the step (mm) to which a proposed depth is rounded up: what a
-// depth stop can be set to.
-const depthStep = 0.5
-
-// deeperSeat proposes the depth at which the floor lets the ball down, where
-// the part is thick enough.
-func deeperSeat(pl *plate.Plate, f Finding) *Fix {
-	depth := math.Ceil((f.Limit-Slack)/depthStep) * depthStep
-	seat := pl.Plan.Seat
-	seat.Depth = depth
-	if bottom, blind := plate.SeatShape(seat).Bottom(); !blind || bottom > plate.ThicknessOf(pl.Plan, pl.SeatsPart) {
-		return nil
-	}
-	return &Fix{
-		Key: "fix.depth", Args: words.Args{"Depth": words.MM(depth)},
-		Apply: func(p plan.Plan) plan.Plan {
-			p.Seat.Depth = depth
-			return p
-		},
-	}
+	say: say("text"),
+	fix: betterDepth,
 }

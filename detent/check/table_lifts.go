@@ -1,9 +1,6 @@
 package check
 
-import (
-	"stopwright/assets/words"
-	"stopwright/detent/plate"
-)
+import "stopwright/detent/plate"
 
 // tableLifts fires when the balls together press the turntable up harder than
 // its load presses it down: it floats, and nothing about it is true any more.
@@ -16,7 +13,5 @@ var tableLifts = Check{
 			report(Finding{Angles: allStops(pl), Value: lift, Limit: load, Unit: newton})
 		}
 	},
-	say: func(_ *plate.Plate, f Finding) (string, words.Args) {
-		return "text", words.Args{"Force": words.N(f.Value), "ForceLimit": words.N(f.Limit)}
-	},
+	say: say("text"),
 }

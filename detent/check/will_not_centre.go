@@ -1,16 +1,21 @@
 package check
 
-import "stopwright/detent/plate"
+import (
+	"stopwright/detent/plan"
+	"stopwright/detent/plate"
+)
 
-// willNotCentre fires when the ball pulls the table home with no more torque
-// than the loaded table resists with: it stays where it is let go, short of the
-// stop. A ball that does not click at all is told of elsewhere.
+// willNotCentre fires when the balls that drop together pull the table home with
+// no more torque than the loaded table resists with: it stays where it is let
+// go, short of the stop. Balls that do not click at all are told of elsewhere.
 var willNotCentre = Check{
 	ID:       "will-not-centre",
 	Severity: Warning,
-	run: eachClick(func(_ *plate.Plate, k plate.Click) (Finding, bool) {
-		t, ok := k.Torques()
-		return Finding{Value: t.Centring, Limit: k.Drag, Unit: nm}, ok && t.Centring <= k.Drag+Slack
+	run: onHolds(func(_ *plate.Plate, h plate.Hold) (Finding, bool) {
+		return Finding{Value: h.Centring, Limit: h.Drag, Unit: nm}, h.Clicks && !centres(h)
 	}),
-	say: sayClick("text"),
+	say: say("text"),
+	fix: seatThat(func(_ plan.Plan, c plate.SeatChoice) bool { return centres(c.Hold) }),
 }
+
+func centres(h plate.Hold) bool { return h.Centring > h.Drag+Slack }
