@@ -74,6 +74,10 @@ type chooser struct {
 func newChooser(w *Window, l *listGroup, picked func()) *chooser {
 	c := &chooser{w: w, list: l, picked: picked, pick: widget.NewSelect(nil, nil)}
 	c.pick.PlaceHolder = w.words.Text("list.none")
+	c.pick.OnChanged = func(string) {
+		c.item = c.pick.SelectedIndex()
+		c.picked()
+	}
 	add := iconButton(theme.ContentAddIcon(), func() {
 		w.report(c.edit(l.add))
 		c.item = len(l.names(w)) - 1
@@ -99,17 +103,11 @@ func (c *chooser) prefix() string { return c.list.path + "[" + strconv.Itoa(c.it
 func (c *chooser) refresh() {
 	names := c.list.names(c.w)
 	c.item = min(max(c.item, 0), len(names)-1)
-	c.pick.OnChanged = nil
-	c.pick.SetOptions(names)
+	shown := ""
 	if c.item >= 0 {
-		c.pick.SetSelectedIndex(c.item)
-	} else {
-		c.pick.ClearSelected()
+		shown = names[c.item]
 	}
-	c.pick.OnChanged = func(string) {
-		c.item = c.pick.SelectedIndex()
-		c.picked()
-	}
+	showChoice(c.pick, names, shown)
 	if len(names) > c.list.least {
 		c.remove.Enable()
 	} else {

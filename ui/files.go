@@ -11,7 +11,7 @@ import (
 
 	"stopwright/assets/words"
 	"stopwright/detent/plan"
-	"stopwright/export"
+	"stopwright/ui/diskfile"
 )
 
 // planSuffix ends the names of plan files.
@@ -24,7 +24,13 @@ func (w *Window) showTitle() {
 		file = filepath.Base(path)
 	}
 	key := "app.title"
-	if w.store.Unsaved() {
+	readOnly, unsaved := w.filing.file.ReadOnly, w.store.Unsaved()
+	switch {
+	case readOnly && unsaved:
+		key = "app.title.readonly.unsaved"
+	case readOnly:
+		key = "app.title.readonly"
+	case unsaved:
 		key = "app.title.unsaved"
 	}
 	w.win.SetTitle(w.words.Text(key, words.Args{"File": file, "App": w.words.Text("app.name")}))
@@ -47,20 +53,24 @@ func (w *Window) unlessUnsaved(then func()) {
 // New begins a plan of the default sizes, without stops.
 func (w *Window) New() {
 	w.unlessUnsaved(func() {
-		w.store.Load(plan.Default(), "")
+		w.take(plan.Default(), diskfile.File{})
 		w.focus(w.stops.add)
 	})
 }
 
 // OpenFile opens a plan file, once changes are saved or given up.
-func (w *Window) OpenFile(path string) {
+func (w *Window) OpenFile(path string) { w.openThen(path, func() {}) }
+
+// openThen opens a plan file and, if that can be done, goes on.
+func (w *Window) openThen(path string, then func()) {
 	w.unlessUnsaved(func() {
-		p, err := export.ReadPlan(path)
+		p, f, err := diskfile.Read(path)
 		if err != nil {
 			w.tellError(err)
 			return
 		}
-		w.store.Load(p, path)
+		w.take(p, f)
+		then()
 	})
 }
 
@@ -97,23 +107,37 @@ func (w *Window) folder() string {
 	return "."
 }
 
-// save writes the plan to its file, asking for one if it has none.
+// save writes the plan to its file, asking for one if it has none or one that
+// is not to be written.
 func (w *Window) save(then func()) {
-	if path := w.store.Path(); path != "" {
-		w.saveTo(path, then)
+	path := w.store.Path()
+	if path != "" {
+		w.filing.file.ReadOnly = diskfile.ReadOnly(path) // it may be otherwise now
+		w.showTitle()
+	}
+	if path == "" || w.filing.file.ReadOnly {
+		w.saveAs(then)
 		return
 	}
-	w.saveAs(then)
+	w.unlessChanged(func() { w.saveTo(path, then) })
 }
 
 // saveAs asks where to save the plan.
 func (w *Window) saveAs(then func()) {
-	w.askPath(w.words.Text("save.title"), filepath.Join(w.folder(), w.fileName()+planSuffix), func(path string) {
+	name, title := w.fileName(), "save.title"
+	if w.filing.file.ReadOnly {
+		name, title = w.words.Text("file.copy", words.Args{"Name": name}), "save.title.readonly"
+	}
+	w.askPath(w.words.Text(title), filepath.Join(w.folder(), name+planSuffix), func(path string) {
 		if filepath.Ext(path) != planSuffix {
 			path += planSuffix
 		}
-		if path == w.store.Path() {
-			w.saveTo(path, then)
+		switch {
+		case diskfile.ReadOnly(path):
+			w.cannotSave(w.words.Text("save.readonly", words.Args{"File": path}), then)
+			return
+		case path == w.store.Path():
+			w.unlessChanged(func() { w.saveTo(path, then) })
 			return
 		}
 		w.unlessThere([]string{path}, func() { w.saveTo(path, then) })
@@ -121,15 +145,26 @@ func (w *Window) saveAs(then func()) {
 }
 
 func (w *Window) saveTo(path string, then func()) {
-	if err := export.SavePlan(path, w.store.Plan()); err != nil {
-		w.tellError(err)
+	f, err := diskfile.Save(path, w.store.Plan())
+	if err != nil {
+		w.cannotSave(err.Error(), then)
 		return
 	}
-	w.store.Saved(path)
-	w.say(w.words.Text("save.done", words.Args{"File": path}))
+	w.filing.file, w.filing.gone = f, false
+	w.store.Saved(f.Path)
+	w.remember(f.Path)
+	w.say(w.words.Text("save.done", words.Args{"File": f.Path}))
 	if then != nil {
 		then()
 	}
+}
+
+// cannotSave says why the plan could not be saved, and offers another place.
+func (w *Window) cannotSave(reason string, then func()) {
+	w.ask(w.words.Text("ask.failed"), reason,
+		answer{text: w.words.Text("ask.cancel")},
+		answer{text: w.words.Text("menu.saveas"), then: func() { w.saveAs(then) }, main: true},
+	)
 }
 
 // unlessThere goes on at once where none of the files exists, and else asks
@@ -176,7 +211,12 @@ func (w *Window) fileName() string {
 }
 
 // Quit ends the program, once changes are saved or given up.
-func (w *Window) Quit() { w.unlessUnsaved(w.app.Quit) }
+func (w *Window) Quit() {
+	w.unlessUnsaved(func() {
+		w.filing.keeper.Close()
+		w.app.Quit()
+	})
+}
 
 // Opened says that the plan the window began with is that of a file.
-func (w *Window) Opened(path string) { w.store.Load(w.store.Plan(), path) }
+func (w *Window) Opened(f diskfile.File) { w.take(w.store.Plan(), f) }

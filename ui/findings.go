@@ -49,7 +49,17 @@ func (l *findingList) refresh() {
 	slices.SortStableFunc(l.order, func(a, b int) int {
 		return cmp.Compare(rank[findings[a].Severity], rank[findings[b].Severity])
 	})
-	l.title.SetText(l.w.words.Text("checks.title", words.Args{"N": len(findings)}))
+	wrong := 0
+	for _, f := range findings {
+		if f.Wrong() {
+			wrong++
+		}
+	}
+	title := l.w.words.Text("checks.none")
+	if wrong > 0 {
+		title = l.w.words.Text("checks.title", words.Args{"N": wrong})
+	}
+	l.title.SetText(title)
 	if len(findings) == 0 {
 		l.clean.Show()
 		l.list.Hide()

@@ -14,6 +14,7 @@ import (
 
 	"stopwright/detent/geom"
 	"stopwright/detent/plan"
+	"stopwright/ui/diskfile"
 )
 
 // angleSlack is how far, in degrees, an angle may be off by the rounding of a
@@ -104,7 +105,9 @@ func (w *Window) typeInto(o fyne.Focusable, text string) {
 // typeText types where the keys go.
 func (w *Window) typeText(text string) {
 	for _, r := range text {
-		w.win.Canvas().Focused().TypedRune(r)
+		if o := w.win.Canvas().Focused(); o != nil {
+			o.TypedRune(r)
+		}
 	}
 }
 
@@ -137,9 +140,9 @@ func (w *Window) field(t testing.TB, path string) *valueEntry {
 // choice returns the list of choices of a field of the parts panel.
 func (w *Window) choice(t testing.TB, path string) *widget.Select {
 	t.Helper()
-	selects := find[*widget.Select](w.fieldObject(t, path))
-	require.Len(t, selects, 1, path)
-	return selects[0]
+	choices := find[*choice](w.fieldObject(t, path))
+	require.Len(t, choices, 1, path)
+	return &choices[0].Select
 }
 
 func (w *Window) fieldObject(t testing.TB, path string) fyne.CanvasObject {
@@ -272,4 +275,12 @@ func fileText(t testing.TB, path string) string {
 	data, err := os.ReadFile(path)
 	require.NoError(t, err)
 	return string(data)
+}
+
+// openedFrom makes a file's plan the one the window begins with.
+func (w *Window) openedFrom(t *testing.T, path string) {
+	t.Helper()
+	_, file, err := diskfile.Read(path)
+	require.NoError(t, err)
+	w.Opened(file)
 }

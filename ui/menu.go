@@ -10,6 +10,7 @@ import (
 	"stopwright/assets/plans"
 	"stopwright/assets/words"
 	"stopwright/detent/plan"
+	"stopwright/ui/diskfile"
 	"stopwright/ui/store"
 )
 
@@ -17,6 +18,17 @@ import (
 // a focused field keeps keys of its own from all but the main menu.
 func (w *Window) mainMenu() *fyne.MainMenu {
 	return fyne.NewMainMenu(w.fileMenu(), w.editMenu(), w.viewMenu(), w.helpMenu())
+}
+
+// refreshMenu makes the menus anew where they name other edits to undo and redo.
+// The toolkit builds all of a menu again, which is much for a nudge.
+func (w *Window) refreshMenu() {
+	undone, _ := w.store.CanUndo()
+	redone, _ := w.store.CanRedo()
+	if named := [2]string{undone, redone}; named != w.menuNames {
+		w.menuNames = named
+		w.win.SetMainMenu(w.mainMenu())
+	}
 }
 
 // command makes a menu item. Keys of 0 length: none. What is being typed in a
@@ -56,7 +68,9 @@ func (w *Window) fileMenu() *fyne.Menu {
 	return fyne.NewMenu(t("menu.file"),
 		w.command(t("menu.new"), fyne.KeyN, ctrl, w.New),
 		w.command(t("menu.open"), fyne.KeyO, ctrl, w.open),
+		w.recentMenu(),
 		examples,
+		w.command(t("menu.recover"), "", 0, w.askRecovery),
 		fyne.NewMenuItemSeparator(),
 		w.command(t("menu.save"), fyne.KeyS, ctrl, func() { w.save(nil) }),
 		w.command(t("menu.saveas"), fyne.KeyS, ctrl|shift, func() { w.saveAs(nil) }),
@@ -79,6 +93,7 @@ func (w *Window) editMenu() *fyne.Menu {
 		undo, redo,
 		fyne.NewMenuItemSeparator(),
 		w.command(t("menu.add"), fyne.KeyL, ctrl, func() { w.focus(w.stops.add) }),
+		w.setCommand(), w.pasteCommand(),
 		w.command(t("menu.remove"), fyne.KeyDelete, ctrl, func() { w.removeStops(w.store.Selection().Stops...) }),
 		w.command(t("menu.all"), fyne.KeyA, ctrl|shift, w.store.SelectAllStops),
 		w.command(t("menu.sort"), "", 0, func() { w.report(w.store.SortStops(t("menu.sort"))) }),
@@ -87,15 +102,6 @@ func (w *Window) editMenu() *fyne.Menu {
 
 func (w *Window) viewMenu() *fyne.Menu {
 	t := w.words.Text
-	look := func(key string, l Look) *fyne.MenuItem {
-		m := fyne.NewMenuItem(t(key), nil)
-		m.Checked = w.theme.look == l
-		m.Action = func() {
-			w.setLook(l)
-			w.win.SetMainMenu(w.mainMenu())
-		}
-		return m
-	}
 	return fyne.NewMenu(t("menu.view"),
 		w.command(t("page.plate"), fyne.Key1, ctrl, func() { w.showPage(platePage); w.focus(w.plate) }),
 		w.command(t("page.click"), fyne.Key2, ctrl, func() { w.showPage(clickPage) }),
@@ -106,7 +112,10 @@ func (w *Window) viewMenu() *fyne.Menu {
 		w.command(t("plate.fit"), fyne.Key0, ctrl, w.plate.fit),
 		w.layersMenu(),
 		fyne.NewMenuItemSeparator(),
-		look("look.desktop", AsDesktop), look("look.light", LightLook), look("look.dark", DarkLook),
+		w.lengthsMenu(), w.anglesMenu(),
+		w.command(t("menu.units.next"), fyne.KeyU, ctrl, w.nextUnits),
+		w.explainItem(),
+		w.lookMenu(),
 	)
 }
 
@@ -138,7 +147,8 @@ func (w *Window) layersMenu() *fyne.MenuItem {
 func (w *Window) helpMenu() *fyne.Menu {
 	t := w.words.Text
 	return fyne.NewMenu(t("menu.help"),
-		w.command(t("menu.keys"), fyne.KeyF1, 0, func() { w.tell("menu.keys", "help.keys") }),
+		w.command(t("menu.guide"), "", 0, w.startGuide),
+		w.command(t("menu.keys"), fyne.KeyF1, ctrl, w.showKeys),
 		w.command(t("menu.cautions"), "", 0, func() { w.tell("menu.cautions", "help.cautions") }),
 		w.command(t("menu.about"), "", 0, func() { w.tell("menu.about", "help.about") }),
 	)
@@ -160,7 +170,7 @@ func (w *Window) openExample(name string) {
 			w.tellError(err)
 			return
 		}
-		w.store.Load(p, "")
+		w.take(p, diskfile.File{})
 	})
 }
 
@@ -182,9 +192,9 @@ func (w *Window) typing() *widget.Entry {
 		}
 	case *sheetEntry:
 		return &e.Entry
-	case *widget.Entry:
+	case *addEntry:
 		if e.Text != "" {
-			return e
+			return &e.Entry
 		}
 	}
 	return nil

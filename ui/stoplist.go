@@ -5,6 +5,7 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
@@ -18,25 +19,34 @@ import (
 // it.
 type stopList struct {
 	w      *Window
-	add    *widget.Entry
+	add    *addEntry
 	both   *widget.Check
 	count  *widget.Label
 	why    *problem
+	note   *widget.Label // what is typed means
+	fence  *fenceAsk
 	list   *widget.List
-	faulty map[int]bool // the plan's stops that a finding is about
-	object fyne.CanvasObject
+	head   *fyne.Container // all above the list
+	height float32         // of the head when last laid out
+	faulty map[int]bool    // the plan's stops that a finding is about
+	object *fyne.Container
 }
 
 func newStopList(w *Window) *stopList {
-	l := &stopList{w: w, add: widget.NewEntry(), why: newProblem(), count: widget.NewLabel("")}
+	l := &stopList{
+		w: w, add: newAddEntry(w.offerList), why: newProblem(), note: newNote(), fence: newFenceAsk(w),
+		count: widget.NewLabel(""),
+	}
 	l.add.SetPlaceHolder(w.words.Text("stops.new"))
 	l.add.OnSubmitted = func(string) { l.addTyped() }
 	l.add.OnChanged = func(text string) {
 		l.why.tell(nil)
 		if strings.TrimSpace(text) != "" {
-			_, err := readAngles(text)
+			_, err := readStops(text, false)
 			l.why.tell(err)
 		}
+		sayIn(l.note)(w.anglesUnderstood(text))
+		l.settle()
 	}
 	l.both = widget.NewCheck(w.words.Text("stops.both"), func(on bool) {
 		v := w.store.View()
@@ -58,12 +68,26 @@ func newStopList(w *Window) *stopList {
 	head := container.NewVBox(
 		container.NewBorder(nil, nil, heading(w.words.Text("stops.title")), l.count),
 		container.NewBorder(nil, nil, nil, button, l.add),
-		l.both,
+		container.NewBorder(nil, nil, l.both, widget.NewButton(w.words.Text("stops.set"), w.askSet)),
 		l.why.object,
+		l.note,
+		l.fence.object,
 	)
-	l.object = container.NewBorder(head, nil, nil, nil, l.list)
+	l.why.moved, l.fence.moved = l.settle, l.settle
+	l.head = head
+	// Tab goes through them in this order.
+	l.object = container.New(layout.NewBorderLayout(head, nil, nil, nil), head, l.list)
 	l.refresh()
 	return l
+}
+
+// settle moves the list up to the head or down from it, where a line in the
+// head has come or gone: the toolkit leaves a gap.
+func (l *stopList) settle() {
+	if h := l.head.MinSize().Height; h != l.height {
+		l.height = h
+		l.object.Layout.Layout(l.object.Objects, l.object.Size()) // and no row is shown anew: one may be typed in
+	}
 }
 
 // heading makes a heading of a panel.
@@ -71,43 +95,14 @@ func heading(text string) *widget.Label {
 	return widget.NewLabelWithStyle(text, fyne.TextAlignLeading, fyne.TextStyle{Bold: true})
 }
 
-// addTyped adds the stops typed in the line on top: one angle, or several with
-// semicolons between.
-func (l *stopList) addTyped() {
-	angles, err := readAngles(l.add.Text)
-	if err == nil {
-		stops := make([]plan.Stop, len(angles))
-		for i, a := range angles {
-			stops[i] = plan.Stop{Angle: a.Degrees(), BothSides: l.both.Checked && hasOtherSide(a)}
-		}
-		err = l.w.addStops(stops...)
-	}
-	if err != nil {
-		l.why.tell(err)
-		return
-	}
-	l.add.SetText("")
-	l.w.focus(l.add)
-}
-
-// readAngles reads one angle, or several with semicolons between.
-func readAngles(text string) ([]geom.Angle, error) {
-	var out []geom.Angle
-	for _, part := range strings.Split(strings.TrimRight(text, "; "), ";") {
-		a, err := measure.ParseAngle(part)
-		if err != nil {
-			return nil, err
-		}
-		out = append(out, a)
-	}
-	return out, nil
-}
-
 // refresh shows the plan's stops.
 func (l *stopList) refresh() {
 	plate := l.w.store.Report().Plate
 	l.faulty = map[int]bool{}
 	for _, f := range l.w.store.Report().Findings {
+		if !f.Wrong() {
+			continue
+		}
 		for _, s := range f.Seats {
 			for _, v := range plate.Seats[s].Serves {
 				l.faulty[plate.Stops[v.Stop].Index] = true
@@ -122,6 +117,7 @@ func (l *stopList) refresh() {
 		l.both.Refresh()
 	}
 	l.list.Refresh()
+	l.fence.refresh()
 	l.showSelection()
 }
 
@@ -141,6 +137,7 @@ type stopRow struct {
 	index int
 	angle *valueEntry
 	both  *widget.Check
+	catch *catchPick
 	label *valueEntry
 	sign  *widget.Icon
 	box   *fyne.Container
@@ -150,14 +147,16 @@ func newStopRow(l *stopList) *stopRow {
 	r := &stopRow{l: l, index: -1}
 	tell := func(err error) { l.why.tell(err) }
 	r.angle = newValueEntry(
-		func() string { return measure.Trim(r.stop().Angle, decimals) },
+		func() string { return l.w.units().AngleField(r.stop().Angle) },
 		func(text string) (func() error, error) {
 			a, err := measure.ParseAngle(text)
 			if err == nil {
 				err = l.w.judgeStop(a)
 			}
 			return func() error {
-				return r.change("edit.angle", func(s *plan.Stop) { s.Angle = a.Degrees() })
+				err := r.change("edit.angle", func(s *plan.Stop) { s.Angle = a.Degrees() })
+				l.fence.about(a.Degrees())
+				return err
 			}, err
 		}, tell)
 	r.label = newValueEntry(
@@ -166,13 +165,17 @@ func newStopRow(l *stopList) *stopRow {
 			return func() error { return r.change("edit.label", func(s *plan.Stop) { s.Label = text }) }, nil
 		}, tell)
 	r.label.SetPlaceHolder(l.w.words.Text("stops.label"))
+	// In the line at the foot of the window: one below the row would push the
+	// list away from under the pointer.
+	r.angle.remarks = l.w.angleRemarks(l.w.say, func() float64 { return r.stop().Angle })
 	r.angle.focused, r.label.focused = r.selectMe, r.selectMe
 	r.both = widget.NewCheck("±", func(on bool) {
 		l.w.report(r.change("edit.both", func(s *plan.Stop) { s.BothSides = on }))
 	})
 	r.sign = widget.NewIcon(nil)
 	remove := iconButton(theme.DeleteIcon(), func() { l.w.removeStops(r.index) })
-	left := container.NewHBox(r.sign, container.NewGridWrap(fyne.NewSize(78, r.angle.MinSize().Height), r.angle), r.both)
+	r.catch = newCatchPick(r)
+	left := container.NewHBox(r.sign, container.New(angleLayout{r.catch}, r.angle), r.both, r.catch)
 	r.box = container.NewBorder(nil, nil, left, remove, r.label)
 	r.ExtendBaseWidget(r)
 	return r
@@ -211,9 +214,11 @@ func (r *stopRow) show(i int) {
 		r.both.Checked = s.BothSides
 		r.both.Refresh()
 	}
-	if r.l.faulty[i] {
+	r.catch.refresh()
+	switch faulty := r.l.faulty[i]; {
+	case faulty && r.sign.Resource == nil:
 		r.sign.SetResource(theme.NewErrorThemedResource(theme.ErrorIcon()))
-	} else {
+	case !faulty && r.sign.Resource != nil:
 		r.sign.SetResource(nil)
 	}
 }

@@ -33,7 +33,7 @@ var storeys = [][]string{
 	{"assets/", "cmd/setup"},
 	{"detent/geom"},
 	{"detent/measure"},
-	{"detent/ball", "detent/stock", "detent/budget", "detent/room", "detent/cutline", "detent/proving"},
+	{"detent/angles", "detent/ball", "detent/stock", "detent/budget", "detent/room", "detent/cutline", "detent/proving"},
 	{"detent/plan"},
 	{"detent/plate"},
 	{"detent/check"},

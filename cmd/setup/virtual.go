@@ -30,7 +30,9 @@ func (host) virtualDisplay(ctx context.Context) (string, func(), error) {
 	defer read.Close()
 
 	ctx, cancel := context.WithCancel(ctx)
-	server := exec.CommandContext(ctx, "Xvfb", "-displayfd", "3", "-screen", "0", virtualScreen, "-nolisten", "tcp")
+	// Without -noreset it starts afresh whenever the last window closes, and
+	// turns away the next test's that comes meanwhile.
+	server := exec.CommandContext(ctx, "Xvfb", "-displayfd", "3", "-screen", "0", virtualScreen, "-nolisten", "tcp", "-noreset")
 	server.Cancel = func() error { return server.Process.Signal(syscall.SIGTERM) }
 	server.WaitDelay = endPatience
 	server.ExtraFiles = []*os.File{write} // becomes descriptor 3

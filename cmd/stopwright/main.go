@@ -20,8 +20,8 @@ import (
 	"stopwright/assets/icons"
 	_ "stopwright/cmd/stopwright/internal/plainlocale" // before the toolkit starts
 	"stopwright/detent/plan"
-	"stopwright/export"
 	"stopwright/ui"
+	"stopwright/ui/diskfile"
 )
 
 // The exit codes.
@@ -45,7 +45,7 @@ func run(args []string, stderr io.Writer) int {
 	if err := flags.Parse(args); err != nil {
 		return unusable
 	}
-	p, path, err := load(*demo, flags.Arg(0))
+	p, file, err := load(*demo, flags.Arg(0))
 	if err != nil {
 		fmt.Fprintln(stderr, "stopwright:", err)
 		return unusable
@@ -60,31 +60,33 @@ func run(args []string, stderr io.Writer) int {
 	if *shots != "" {
 		return takeShots(a, *shots, stderr)
 	}
-	return open(a, p, path, stderr)
+	return open(a, p, file, stderr)
 }
 
-// load reads the plan to open, and returns its path if it is a file.
-func load(demo, file string) (plan.Plan, string, error) {
-	if file == "" {
+// load reads the plan to open, and its file if it comes from one.
+func load(demo, path string) (plan.Plan, diskfile.File, error) {
+	if path == "" {
 		p, err := ui.Example(demo)
-		return p, "", err
+		return p, diskfile.File{}, err
 	}
-	p, err := export.ReadPlan(file)
-	return p, file, err
+	return diskfile.Read(path)
 }
 
 // open shows the window until it is closed.
-func open(a fyne.App, p plan.Plan, path string, stderr io.Writer) int {
+func open(a fyne.App, p plan.Plan, file diskfile.File, stderr io.Writer) int {
 	w, err := newWindow(a, p)
 	if err != nil {
 		fmt.Fprintln(stderr, "stopwright:", err)
 		return noDisplay
 	}
-	if path != "" {
-		w.Opened(path)
+	w.KeepIn(ui.OwnFolder())
+	if file.Path != "" {
+		w.Opened(file)
 	}
 	w.Show()
+	w.OfferRecovery()
 	a.Run()
+	w.Ended()
 	return ok
 }
 
@@ -93,7 +95,7 @@ func open(a fyne.App, p plan.Plan, path string, stderr io.Writer) int {
 func newWindow(a fyne.App, p plan.Plan) (w *ui.Window, err error) {
 	defer func() {
 		if fault := recover(); fault != nil {
-			err = fmt.Errorf("the display cannot be used: %v", fault)
+			err = fmt.Errorf("the display %s cannot be used: %v", os.Getenv("DISPLAY"), fault)
 		}
 	}()
 	return ui.NewWindow(a, p), nil

@@ -7,9 +7,11 @@ import (
 	"os"
 )
 
-// noise is what the toolkit logs at an ordinary start that concerns nobody: it
-// finds its own settings missing, or the desktop without favourite folders.
+// noise is what the toolkit logs that concerns nobody, as it finds its own
+// settings missing or the desktop without favourite folders at an ordinary
+// start; or that is told in a sentence of our own.
 var noise = [][]byte{
+	[]byte("X11: Failed to open display"),
 	[]byte("Preferences load error"),
 	[]byte("Getting favorite locations"),
 }

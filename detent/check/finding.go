@@ -25,6 +25,9 @@ type Finding struct {
 	Tracks   []int
 }
 
+// Wrong reports whether the finding is something to mend, and not only a note.
+func (f Finding) Wrong() bool { return f.Severity != Note }
+
 // The units of values and limits.
 const (
 	mm     = "mm"

@@ -32,6 +32,13 @@ const (
 	MinutesRange         // 60 minutes or more
 	SecondsRange         // 60 seconds or more
 	DecimalPlace         // decimals before the last of degrees, minutes, seconds
+
+	// Only in a list: see [ParseStops].
+	CommaUnclear   // commas that may stand for decimals or between stops
+	SpaceUnclear   // spaces that may stand between stops or between degrees and minutes
+	ColumnsUnclear // a second column that may hold stops or labels
+	ManyColumns    // more columns than angle and label
+	TooMany        // more than [MaxListed] stops
 )
 
 // SyntaxError reports a text that cannot be read. Kind and Reason are for a
@@ -76,6 +83,12 @@ var reasonWords = map[Reason]string{
 	MinutesRange:  "minutes must be less than 60",
 	SecondsRange:  "seconds must be less than 60",
 	DecimalPlace:  "only the last of degrees, minutes and seconds may have decimals",
+
+	CommaUnclear:   "a comma between digits may be for decimals or stand between stops, so part stops by semicolons",
+	SpaceUnclear:   "numbers with only space between may be several stops or degrees, minutes and seconds, so part stops by semicolons, or mark the degrees",
+	ColumnsUnclear: "the second number may be another stop or a label, so take one column, or both with a line of headings above them",
+	ManyColumns:    "a line with a label has two columns, the angle and the label",
+	TooMany:        "a list has at most 10,000 stops",
 }
 
 // shown returns typed text fit to stand in a one-line message: short, and free

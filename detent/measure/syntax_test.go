@@ -45,7 +45,7 @@ func TestSyntaxErrorIsOneSentence(t *testing.T) {
 
 func TestEveryReasonHasWords(t *testing.T) {
 	seen := map[string]Reason{}
-	for reason := NotUnderstood; reason <= DecimalPlace; reason++ {
+	for reason := NotUnderstood; reason <= TooMany; reason++ {
 		text := (&SyntaxError{Angle, "x", reason}).Error()
 		assert.NotContains(t, seen, text, "reason %d reads like %d", reason, seen[text])
 		seen[text] = reason

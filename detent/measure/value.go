@@ -18,26 +18,36 @@ type value struct {
 	fraction bool // with a division bar
 }
 
-// read reads a whole text: a sign, and what body makes of the rest. The sign
-// goes for all that follows, so that -0°30' is half a degree below zero.
+// read reads a whole text as [parse] does, its reason made an error.
 func read(kind Kind, text string, body func(*cursor) (*big.Rat, Reason)) (float64, error) {
-	tokens, reason := scan(text)
-	if reason == 0 {
-		c := &cursor{tokens: tokens}
-		negative := c.accept("-")
-		if !negative {
-			c.accept("+")
-		}
-		var r *big.Rat
-		if r, reason = body(c); reason == 0 {
-			if negative {
-				r.Neg(r)
-			}
-			x, _ := r.Float64()
-			return x, nil
-		}
+	x, reason := parse(text, body)
+	if reason != 0 {
+		return 0, &SyntaxError{Kind: kind, Text: text, Reason: reason}
 	}
-	return 0, &SyntaxError{Kind: kind, Text: text, Reason: reason}
+	return x, nil
+}
+
+// parse reads a whole text: a sign, and what body makes of the rest. The sign
+// goes for all that follows, so that -0°30' is half a degree below zero.
+func parse(text string, body func(*cursor) (*big.Rat, Reason)) (float64, Reason) {
+	tokens, reason := scan(text)
+	if reason != 0 {
+		return 0, reason
+	}
+	c := &cursor{tokens: tokens}
+	negative := c.accept("-")
+	if !negative {
+		c.accept("+")
+	}
+	r, reason := body(c)
+	if reason != 0 {
+		return 0, reason
+	}
+	if negative {
+		r.Neg(r)
+	}
+	x, _ := r.Float64()
+	return x, 0
 }
 
 // done reports whether all tokens are read.

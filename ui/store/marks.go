@@ -21,11 +21,14 @@ func add(set map[int]bool, indices []int) {
 	}
 }
 
-// Marks returns what is selected and what any finding is about.
+// Marks returns what is selected, and what any finding says is wrong.
 func (s *Store) Marks() Marks {
 	m := Marks{newItems(), newItems()}
 	for i, f := range s.report.Findings {
-		sets := []Items{m.Faulty}
+		var sets []Items
+		if f.Wrong() {
+			sets = append(sets, m.Faulty)
+		}
 		if i == s.selection.Finding {
 			sets = append(sets, m.Selected)
 		}

@@ -153,7 +153,6 @@ func TestMarksShowWhatIsSelectedAndWhatIsAtFault(t *testing.T) {
 	s.SelectFinding(0)
 	m = s.Marks()
 	assert.Equal(t, map[int]bool{at[0]: true, at[1]: true}, m.Selected.Seats)
-	assert.Equal(t, m.Faulty, m.Selected, "it is the only finding")
 }
 
 func TestMarksNameFeaturesPocketsAndTracks(t *testing.T) {

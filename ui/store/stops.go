@@ -12,26 +12,21 @@ import (
 // AddStops adds stops to the plan's list, each where its angle belongs if the
 // list is in order, else at the end, and selects the last. It is one edit.
 func (s *Store) AddStops(name string, stops ...plan.Stop) error {
-	at := -1
+	at := len(s.plan.Stops) + len(stops) - 1
 	err := s.Edit(name, func(p *plan.Plan) {
-		for _, stop := range stops {
-			at = place(p.Stops, stop.Angle)
-			p.Stops = slices.Insert(p.Stops, at, stop)
+		inOrder := slices.IsSortedFunc(p.Stops, byAngle)
+		p.Stops = append(p.Stops, stops...)
+		if inOrder && len(stops) > 0 {
+			last := plan.Stop{Angle: math.Nextafter(stops[len(stops)-1].Angle, math.Inf(1))}
+			slices.SortStableFunc(p.Stops, byAngle)
+			at, _ = slices.BinarySearchFunc(p.Stops, last, byAngle)
+			at--
 		}
 	})
 	if err == nil {
 		s.SelectStop(at)
 	}
 	return err
-}
-
-// place returns where in the list a stop of the given angle goes.
-func place(stops []plan.Stop, angle float64) int {
-	if !slices.IsSortedFunc(stops, byAngle) {
-		return len(stops)
-	}
-	i, _ := slices.BinarySearchFunc(stops, plan.Stop{Angle: math.Nextafter(angle, math.Inf(1))}, byAngle)
-	return i
 }
 
 // RemoveStops takes stops off the list and selects the one that takes the place
@@ -97,13 +92,7 @@ func (s *Store) StopAt(at geom.Point, catch int, step float64) geom.Angle {
 	if step > 0 {
 		turn = Tidy(math.Round(turn.Degrees()/step) * step).Wrap()
 	}
-	t := s.plan.Travel
-	for _, a := range [3]geom.Angle{turn, turn - geom.FullTurn, turn + geom.FullTurn} {
-		if a.Degrees() >= t.From && a.Degrees() <= t.To {
-			return a + 0
-		}
-	}
-	return turn + 0
+	return s.InTravel(turn)
 }
 
 // Tidy takes the rounding of a sum off an angle in degrees: no stop is meant to

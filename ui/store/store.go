@@ -32,6 +32,7 @@ type Store struct {
 
 	path  string    // "" until saved or opened
 	saved plan.Plan // as the file holds it
+	loose bool      // no file holds the plan, edited or not
 
 	selection Selection
 	view      View
@@ -76,7 +77,7 @@ func (s *Store) Report() detent.Report { return s.report }
 func (s *Store) Load(p plan.Plan, path string) {
 	s.past, s.future = nil, nil
 	s.gesture, s.begun = false, false
-	s.path, s.saved = path, p
+	s.path, s.saved, s.loose = path, p, false
 	s.selection, s.turn = noSelection(), 0
 	s.view.BothSides = symmetric(p)
 	s.put(p)
@@ -93,6 +94,9 @@ func symmetric(p plan.Plan) bool {
 func (s *Store) put(p plan.Plan) {
 	s.plan, s.report = p, detent.Solve(p)
 	s.selection = s.selection.within(len(p.Stops))
+	if p.Collar == nil && s.view.Part == plan.PartCollar {
+		s.view.Part = "" // there is nothing to see
+	}
 	s.turn = geom.Angle(max(p.Travel.From, min(p.Travel.To, s.turn.Degrees())))
 }
 
@@ -100,10 +104,18 @@ func (s *Store) put(p plan.Plan) {
 func (s *Store) Path() string { return s.path }
 
 // Unsaved reports whether the plan differs from its file.
-func (s *Store) Unsaved() bool { return !plan.Equal(s.plan, s.saved) }
+func (s *Store) Unsaved() bool { return s.loose || !plan.Equal(s.plan, s.saved) }
+
+// MarkUnsaved records that no file holds the plan, though nothing was edited:
+// its file has gone or holds another now, or it was recovered. Saving it again
+// mends that, undo does not.
+func (s *Store) MarkUnsaved() {
+	s.loose = true
+	s.tell(FileChanged)
+}
 
 // Saved records that the plan as it now is was written to path.
 func (s *Store) Saved(path string) {
-	s.path, s.saved = path, s.plan
+	s.path, s.saved, s.loose = path, s.plan, false
 	s.tell(FileChanged)
 }

@@ -73,3 +73,16 @@ func TestEachPartHasALayerOfItsOwn(t *testing.T) {
 	assert.Len(t, seen, 3)
 	assert.False(t, seen[store.Angles] || seen[store.Dimensions] || seen[store.Construction])
 }
+
+func TestAPartThatIsGoneIsNotLookedAt(t *testing.T) {
+	p := withStops(0)
+	collar := plan.NewCollar(p.Turntable)
+	p.Collar = &collar
+	s := store.New(p)
+	s.SetView(store.View{Part: plan.PartCollar, Snap: 2})
+	require.NoError(t, s.Edit("off", func(p *plan.Plan) { p.Collar = nil }))
+	assert.Equal(t, store.View{Snap: 2}, s.View(), "the whole plate is")
+	s.SetView(store.View{Part: plan.PartBase})
+	s.Undo()
+	assert.Equal(t, plan.PartBase, s.View().Part)
+}
