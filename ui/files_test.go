@@ -12,6 +12,7 @@ import (
 
 	"stopwright/detent/plan"
 	"stopwright/export"
+	"stopwright/ui/diskfile"
 )
 
 // change makes an edit, so that there is something to lose.
@@ -59,7 +60,7 @@ func TestNothingIsLostUnasked(t *testing.T) {
 		path := saved(t, withStops(0))
 		fresh := func() *Window {
 			w := opened(t, withStops(0))
-			w.Opened(path)
+			w.Opened(diskfile.File{Path: path})
 			return w
 		}
 
@@ -152,7 +153,7 @@ func TestSaving(t *testing.T) {
 func TestSavingTakesWhatIsBeingTyped(t *testing.T) {
 	path := saved(t, withStops(0, 20))
 	w := opened(t, withStops(0, 20))
-	w.Opened(path)
+	w.Opened(diskfile.File{Path: path})
 	w.typeInto(w.row(t, 1).angle, "21")
 	w.choose(t, "menu.file", "menu.save")
 	read, err := export.ReadPlan(path)
@@ -216,7 +217,7 @@ func TestSavingThatFails(t *testing.T) {
 		w.press(fyne.KeyReturn)
 		assert.Contains(t, w.asked(t), w.words.Text("ask.failed"), why)
 		assert.Contains(t, w.asked(t), filepath.Base(path), why)
-		w.answer(t, "ask.ok")
+		w.answer(t, "ask.cancel")
 		assert.True(t, w.store.Unsaved(), why)
 		assert.Empty(t, w.store.Path(), why)
 		assert.Zero(t, w.quits(), why)
@@ -253,7 +254,7 @@ func TestTheOpeningDialogComesUp(t *testing.T) {
 
 func TestOpenedPlansAreSaved(t *testing.T) {
 	w := opened(t, withStops(0))
-	w.Opened("/plates/table" + planSuffix)
+	w.Opened(diskfile.File{Path: "/plates/table" + planSuffix})
 	assert.Equal(t, "/plates/table"+planSuffix, w.store.Path())
 	assert.False(t, w.store.Unsaved())
 	assert.Equal(t, "/plates", w.folder())

@@ -26,12 +26,11 @@ type desk struct {
 	rings  []func()
 }
 
-// atDesk opens a window on the default plan that keeps files in a folder. Work
-// behind the window is done at once, and time passes by [desk.threeSeconds].
+// atDesk opens a window on the default plan that keeps files in a folder.
+// Time passes by [desk.threeSeconds].
 func atDesk(t *testing.T, folder string) *desk {
 	t.Helper()
 	d := &desk{Window: opened(t, plan.Default()), folder: folder}
-	d.filing.behind = func(work, then func()) { work(); then() }
 	d.filing.clock = recovery.Clock{
 		Now: func() time.Time { return time.Date(2026, 11, 20, 10, 15, 0, 0, time.UTC) },
 		After: func(delay time.Duration, f func()) func() {

@@ -55,15 +55,15 @@ func TestWhatCannotBeUsed(t *testing.T) {
 }
 
 func TestLoad(t *testing.T) {
-	p, path, err := load("camera-head", "")
+	p, file, err := load("camera-head", "")
 	require.NoError(t, err)
 	assert.NotEmpty(t, p.Stops)
-	assert.Empty(t, path, "a demonstration is a new plan")
+	assert.Empty(t, file, "a demonstration is a new plan")
 
 	own := filepath.Join(t.TempDir(), "own.stopwright")
 	require.NoError(t, export.SavePlan(own, plan.Default()))
-	p, path, err = load("camera-head", own)
+	p, file, err = load("camera-head", own)
 	require.NoError(t, err)
 	assert.True(t, plan.Equal(plan.Default(), p), "a file goes before a demonstration")
-	assert.Equal(t, own, path)
+	assert.Equal(t, own, file.Path)
 }
