@@ -60,7 +60,7 @@ func TestNothingIsLostUnasked(t *testing.T) {
 		path := saved(t, withStops(0))
 		fresh := func() *Window {
 			w := opened(t, withStops(0))
-			w.Opened(diskfile.File{Path: path})
+			w.openedFrom(t, path)
 			return w
 		}
 
@@ -153,7 +153,7 @@ func TestSaving(t *testing.T) {
 func TestSavingTakesWhatIsBeingTyped(t *testing.T) {
 	path := saved(t, withStops(0, 20))
 	w := opened(t, withStops(0, 20))
-	w.Opened(diskfile.File{Path: path})
+	w.openedFrom(t, path)
 	w.typeInto(w.row(t, 1).angle, "21")
 	w.choose(t, "menu.file", "menu.save")
 	read, err := export.ReadPlan(path)

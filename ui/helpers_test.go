@@ -14,6 +14,7 @@ import (
 
 	"stopwright/detent/geom"
 	"stopwright/detent/plan"
+	"stopwright/ui/diskfile"
 )
 
 // angleSlack is how far, in degrees, an angle may be off by the rounding of a
@@ -275,4 +276,12 @@ func fileText(t testing.TB, path string) string {
 	data, err := os.ReadFile(path)
 	require.NoError(t, err)
 	return string(data)
+}
+
+// openedFrom makes a file's plan the one the window begins with.
+func (w *Window) openedFrom(t *testing.T, path string) {
+	t.Helper()
+	_, file, err := diskfile.Read(path)
+	require.NoError(t, err)
+	w.Opened(file)
 }

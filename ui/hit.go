@@ -77,7 +77,20 @@ func (v *plateView) ringUnder(p geom.Point, slop float64, h *hit) bool {
 		return false
 	}
 	h.angle = v.w.store.StopAt(v.scene.toPart(pl.SeatsPart, p), h.catch, v.w.store.View().Snap)
+	h.seat = servedBy(pl, h.catch, h.angle) // nobody means to list a stop twice
 	return true
+}
+
+// servedBy returns the seat that serves a stop with a catch; -1: there is none.
+func servedBy(pl *plate.Plate, catch int, stop geom.Angle) int {
+	for i, s := range pl.Seats {
+		for _, v := range s.Serves {
+			if v.Catch == catch && v.Angle == stop {
+				return i
+			}
+		}
+	}
+	return -1
 }
 
 // edgeUnder finds the nearest outer edge of a part under a place of the scene.

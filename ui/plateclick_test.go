@@ -140,6 +140,20 @@ func TestAClickOnASeatSelectsItsStop(t *testing.T) {
 	assert.Empty(t, w.store.Selection().Stops, "a click beside everything selects nothing")
 }
 
+// Zoomed in, a click well beside a seat may still be rounded to its stop. That
+// one is meant, not a second like it.
+func TestAClickRoundedToAStopThereIsSelectsIt(t *testing.T) {
+	w := opened(t, withStops(0, 40))
+	w.oneSided(5)
+	w.wheel(w.onPlate(onRing(40)), 10)
+	at := w.onPlate(onRing(42))
+	w.click(at, 0)
+	assert.Equal(t, []float64{0, 40}, w.angles())
+	assert.Equal(t, []int{1}, w.store.Selection().Stops)
+	w.plate.MouseMoved(mouse(at, 0, 0))
+	assert.Contains(t, w.status.Text, "A2")
+}
+
 func TestOnlyTheMainButtonClicks(t *testing.T) {
 	w := opened(t, plan.Default())
 	at := w.onPlate(onRing(40))
