@@ -16,16 +16,16 @@ func (sc scene) paintBalls(c *ink.Canvas, v ink.View, p ink.Palette) {
 		at := v.Pixel(sc.fromPart(sc.plate.SeatsPart, b.Centre))
 		switch sc.stateOf(b) {
 		case riding:
-			c.Circle(at, radius, ink.ThinLine*d, p.Accent, []float64{3 * d, 2 * d})
+			c.Circle(at, radius, p.Weight(ink.ThinLine)*d, p.Accent, []float64{3 * d, 2 * d})
 		case dropped:
 			sunk := 1 - b.Offset/(sc.plate.Plan.Seat.Mouth()/2)
-			c.Circle(at, radius, ink.ThinLine*d, p.Accent, nil)
+			c.Circle(at, radius, p.Weight(ink.ThinLine)*d, p.Accent, nil)
 			c.Disc(at, radius*(0.2+0.5*sunk), p.Accent)
 		case falseClick:
 			c.Disc(at, radius*0.7, p.Fault)
 			for _, s := range [2]float64{1, -1} {
 				r := radius * 1.4
-				c.Line(ink.Px{X: at.X - r, Y: at.Y - s*r}, ink.Px{X: at.X + r, Y: at.Y + s*r}, ink.ThickLine*d, p.Fault, nil)
+				c.Line(ink.Px{X: at.X - r, Y: at.Y - s*r}, ink.Px{X: at.X + r, Y: at.Y + s*r}, p.Weight(ink.ThickLine)*d, p.Fault, nil)
 			}
 		}
 	}

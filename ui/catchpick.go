@@ -9,6 +9,7 @@ import (
 
 	"stopwright/assets/words"
 	"stopwright/detent/plan"
+	"stopwright/ui/units"
 )
 
 // catchPick is the button of a stop's row that shows which catches drop at it,
@@ -81,14 +82,17 @@ func (c *catchPick) choose(names []string) {
 }
 
 // angleLayout makes the field of a stop's angle narrower where the row shows
-// catches as well.
+// catches as well, and wider where there are minutes and seconds to show.
 type angleLayout struct{ catch *catchPick }
 
 // MinSize is what the field gets.
 func (l angleLayout) MinSize(objects []fyne.CanvasObject) fyne.Size {
-	const wide, narrow = 78, 62
+	const wide, narrow, minutes = 78, 62, 112
 	width := float32(wide)
-	if l.catch.Visible() {
+	switch {
+	case l.catch.r.l.w.units().Angles == units.Minutes:
+		width = minutes
+	case l.catch.Visible():
 		width = narrow
 	}
 	return fyne.NewSize(width, objects[0].MinSize().Height)

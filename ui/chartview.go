@@ -102,7 +102,7 @@ func (v *chartView) show() {
 // make makes the sheets, unless they are made already.
 func (v *chartView) make() {
 	if v.pages == nil {
-		info := drawing.Info{Words: v.w.words, Date: time.Now().Format(time.DateOnly)}
+		info := drawing.Info{Words: v.w.sheetWords, Date: time.Now().Format(time.DateOnly)}
 		v.pages = chart.Pages(chart.New(v.w.store.Report(), info), v.paper)
 	}
 }
@@ -139,7 +139,7 @@ func printed(p ink.Palette, view ink.View) ink.Style {
 			s.Colour = mix(p.Paper, p.Ink, 0.08)
 		} else {
 			s.Colour = p.Ink
-			s.Width = max(s.Width, ink.ThinLine/2)
+			s.Width = max(s.Width, p.Weight(ink.ThinLine)/2)
 		}
 		return s
 	}

@@ -79,7 +79,7 @@ func (m measurer) web(i int) {
 	mid := along(a, u, length/2)
 	in, _ := direction(mid, m.v.Origin)
 	at := along(mid, in, rim+34*m.d)
-	m.c.Line(mid, along(mid, in, rim+26*m.d), ink.ThinLine*m.d, m.p.Faint, nil)
+	m.c.Line(mid, along(mid, in, rim+26*m.d), m.p.Weight(ink.ThinLine)*m.d, m.p.Faint, nil)
 	m.figure(at, m.w.Text("dim.web", words.Args{"Web": words.MM(s.Web)}))
 }
 
@@ -87,7 +87,7 @@ func (m measurer) web(i int) {
 func (m measurer) radius(i int) {
 	a, b := m.v.Pixel(geom.Point{}), m.seat(i)
 	u, length := direction(a, b)
-	m.c.Line(a, b, ink.ThinLine*m.d, m.p.Accent, nil)
+	m.c.Line(a, b, m.p.Weight(ink.ThinLine)*m.d, m.p.Accent, nil)
 	m.figure(along(a, u, length*0.45), m.w.Text("dim.radius", words.Args{"Radius": words.MM(m.plate.Seats[i].Radius)}))
 }
 

@@ -19,6 +19,10 @@ type valueEntry struct {
 	tell func(error)
 	// focused, if set, is called when the field gains the focus.
 	focused func()
+	// remarks, if set, tell more about what stands in the field.
+	remarks *remarks
+	// sizes, if set, shows standard sizes to choose from.
+	sizes func()
 
 	shown      string // the plan's value as last shown
 	committing bool
@@ -32,10 +36,12 @@ func newValueEntry(value func() string, read func(string) (func() error, error),
 	e.OnChanged = func(text string) {
 		if text == e.shown {
 			e.tell(nil)
+			e.remarks.clear()
 			return
 		}
 		_, err := e.read(text)
 		e.tell(err)
+		e.remarks.typed(text, err)
 	}
 	e.OnSubmitted = func(string) { e.commit() }
 	return e
@@ -58,6 +64,7 @@ func (e *valueEntry) revert() {
 		e.SetText(e.shown)
 	}
 	e.tell(nil)
+	e.remarks.clear()
 }
 
 // commit hands the text back. What is refused stays in the field, explained.
@@ -78,6 +85,16 @@ func (e *valueEntry) commit() {
 	e.revert()
 }
 
+// offer gives the field standard sizes to choose from: a button at its end, and
+// Down. A nil show offers none.
+func (e *valueEntry) offer(show func(under *valueEntry)) {
+	if show == nil {
+		return
+	}
+	e.sizes = func() { show(e) }
+	e.ActionItem = newSizesButton(e.sizes)
+}
+
 // FocusGained selects the whole value, ready to be typed over.
 func (e *valueEntry) FocusGained() {
 	e.Entry.FocusGained()
@@ -85,18 +102,25 @@ func (e *valueEntry) FocusGained() {
 	if e.focused != nil {
 		e.focused()
 	}
+	e.remarks.entered()
 }
 
 // FocusLost hands back what was typed.
 func (e *valueEntry) FocusLost() {
 	e.Entry.FocusLost()
 	e.commit()
+	e.remarks.clear()
 }
 
-// TypedKey takes Escape to bring back the plan's value.
+// TypedKey takes Escape to bring back the plan's value, and Down to show
+// standard sizes where there are any.
 func (e *valueEntry) TypedKey(k *fyne.KeyEvent) {
-	if k.Name == fyne.KeyEscape {
+	switch {
+	case k.Name == fyne.KeyEscape:
 		e.revert()
+		return
+	case k.Name == fyne.KeyDown && e.sizes != nil:
+		e.sizes()
 		return
 	}
 	e.Entry.TypedKey(k)

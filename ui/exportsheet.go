@@ -36,7 +36,7 @@ func (w *Window) askExport() {
 	do := func() {
 		base := strings.TrimSpace(entry.Text)
 		q := export.Request{
-			Plan: w.store.Path(), Words: w.words, Paper: chart.Papers[paper.SelectedIndex()],
+			Plan: w.store.Path(), Words: w.sheetWords, Paper: chart.Papers[paper.SelectedIndex()],
 			Date: time.Now().Format(time.DateOnly),
 		}
 		for i, f := range export.Formats {

@@ -25,6 +25,7 @@ type fenceAsk struct {
 	use    *widget.Button
 	keep   *widget.Button
 	object *fyne.Container
+	moved  func() // what is below must move up or down
 }
 
 func newFenceAsk(w *Window) *fenceAsk {
@@ -35,6 +36,7 @@ func newFenceAsk(w *Window) *fenceAsk {
 	buttons := container.NewHBox(layout.NewSpacer(), q.use, q.keep)
 	q.object = container.NewBorder(nil, buttons, widget.NewIcon(theme.QuestionIcon()), nil, q.label)
 	q.object.Hide()
+	q.moved = func() {}
 	return q
 }
 
@@ -55,6 +57,7 @@ func (q *fenceAsk) next() {
 // refresh shows the first question that there is still reason to ask. A plan
 // with nothing to undo was just opened: what was asked was about another.
 func (q *fenceAsk) refresh() {
+	defer q.moved()
 	if _, edited := q.w.store.CanUndo(); !edited {
 		q.open = nil
 	}

@@ -11,14 +11,9 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"stopwright/assets/words"
-	"stopwright/detent/geom"
 	"stopwright/detent/measure"
 	"stopwright/detent/plan"
 )
-
-// decimals is how many decimals of a millimetre or a degree a field shows; what
-// a file holds beyond them is kept.
-const decimals = 4
 
 // fieldRow is one value of the plan in a form: its name, the field, its unit,
 // and below it what is wrong with what is typed.
@@ -40,11 +35,21 @@ func (w *Window) newFieldRow(f plan.Field) fieldRow {
 	}
 	problem := newProblem()
 	e := newValueEntry(
-		func() string { return fieldText(w.fieldAt(f)) },
+		func() string { return w.fieldText(w.fieldAt(f)) },
 		func(text string) (func() error, error) { return w.readField(f, text) },
 		problem.tell,
 	)
-	row := container.New(valueLayout, label, e, widget.NewLabel(unitSign(f.Unit)))
+	note := newNote()
+	e.remarks = w.remarksOn(f, note)
+	e.focused = func() { w.explain(f) }
+	e.offer(w.sizesFor(f))
+	unit := widget.NewLabel("")
+	refresh := func() {
+		unit.SetText(w.unitSign(f.Unit))
+		e.refresh()
+	}
+	refresh()
+	row := container.New(valueLayout, label, e, unit)
 	switch {
 	case f.Path == "notes": // the one text that may be long
 		e.MultiLine, e.Wrapping = true, fyne.TextWrapWord
@@ -52,7 +57,7 @@ func (w *Window) newFieldRow(f plan.Field) fieldRow {
 	case f.Kind == plan.TextField:
 		row = container.NewBorder(nil, nil, widget.NewLabel(name), nil, e)
 	}
-	return fieldRow{container.NewVBox(row, problem.object), e.refresh}
+	return fieldRow{container.NewVBox(row, problem.object, note), refresh}
 }
 
 // choiceRow makes the row of a field that is one of a few words.
@@ -61,7 +66,7 @@ func (w *Window) choiceRow(f plan.Field, label *widget.Label) fieldRow {
 	for i, c := range f.Choices {
 		shown[i] = w.words.Text("choice." + c)
 	}
-	s := widget.NewSelect(shown, nil)
+	s := newChoice(shown, func() { w.explain(f) })
 	refresh := func() {
 		now := w.fieldAt(f).Text
 		for i, c := range f.Choices {
@@ -120,17 +125,18 @@ func (w *Window) readField(f plan.Field, text string) (func() error, error) {
 	switch {
 	case f.Kind == plan.TextField:
 		f.Text = text
-	case f.Unit == "mm":
-		f.Number, err = measure.ParseLength(text, measure.Millimetre)
-	case f.Unit == "degrees":
-		var a geom.Angle
-		a, err = measure.ParseAngle(text)
-		f.Number = a.Degrees()
+	case f.Unit == millimetres:
+		f.Number, err = w.units().ReadLength(text)
+	case f.Unit == degrees:
+		f.Number, err = w.units().ReadAngle(text)
 	default:
 		f.Number, err = measure.ParseNumber(text)
 	}
 	if err != nil {
 		return nil, err
+	}
+	if !f.Range.Holds(f.Number) && f.Kind != plan.TextField {
+		return nil, w.outOfRange(f)
 	}
 	if f.Kind == plan.CountField && f.Number != math.Trunc(f.Number) {
 		return nil, errors.New(w.words.Text("field.whole", words.Args{"Value": strings.TrimSpace(text)}))
@@ -157,19 +163,59 @@ func (w *Window) fieldProblem(f plan.Field, err error) error {
 	return errors.New(ps[0].String())
 }
 
-// fieldText returns a field's value as it is shown.
-func fieldText(f plan.Field) string {
-	if f.Kind == plan.TextField || f.Kind == plan.ChoiceField {
-		return f.Text
+// The units of the plan's fields that the window may show in another way.
+const (
+	millimetres = "mm"
+	degrees     = "degrees"
+)
+
+// outOfRange says what a number of a field may be, in the units shown.
+func (w *Window) outOfRange(f plan.Field) error {
+	limit := func(x float64) string { return w.quantity(f.Unit, x) }
+	key := "field.range"
+	if f.Range.OrZero {
+		key = "field.range.zero"
 	}
-	return measure.Trim(f.Number, decimals)
+	return errors.New(w.words.Text(key, words.Args{
+		"Value": limit(f.Number), "Low": limit(f.Range.Low), "High": limit(f.Range.High),
+	}))
 }
 
-// unitSign returns how a unit is written behind a field.
-func unitSign(unit string) string {
+// quantity returns a number in a field's unit as it is told.
+func (w *Window) quantity(unit string, x float64) string {
 	switch unit {
-	case "degrees":
-		return "°"
+	case millimetres:
+		return w.units().LengthLimit(x)
+	case degrees:
+		return w.units().AngleLimit(x)
+	}
+	return strings.TrimSpace(measure.Trim(x, plainDecimals) + " " + w.unitSign(unit))
+}
+
+// fieldText returns a field's value as it is shown.
+func (w *Window) fieldText(f plan.Field) string {
+	switch {
+	case f.Kind == plan.TextField || f.Kind == plan.ChoiceField:
+		return f.Text
+	case f.Unit == millimetres:
+		return w.units().LengthField(f.Number)
+	case f.Unit == degrees:
+		return w.units().AngleField(f.Number)
+	}
+	return measure.Trim(f.Number, plainDecimals)
+}
+
+// plainDecimals is how many decimals a field shows of a number that is neither
+// a length nor an angle; what a file holds beyond them is kept.
+const plainDecimals = 4
+
+// unitSign returns how a unit is written behind a field.
+func (w *Window) unitSign(unit string) string {
+	switch unit {
+	case millimetres:
+		return w.units().LengthSign()
+	case degrees:
+		return w.units().AngleSign()
 	case "per cent":
 		return "%"
 	case "screws":
@@ -182,10 +228,11 @@ func unitSign(unit string) string {
 type problem struct {
 	label  *widget.Label
 	object *fyne.Container
+	moved  func() // what is below must move up or down
 }
 
 func newProblem() *problem {
-	p := &problem{label: widget.NewLabel("")}
+	p := &problem{label: widget.NewLabel(""), moved: func() {}}
 	p.label.Wrapping = fyne.TextWrapWord
 	p.label.Importance = widget.DangerImportance
 	sign := widget.NewIcon(theme.NewErrorThemedResource(theme.ErrorIcon()))
@@ -196,6 +243,7 @@ func newProblem() *problem {
 
 // tell shows an error, or hides the line.
 func (p *problem) tell(err error) {
+	defer p.moved()
 	if err == nil {
 		p.object.Hide()
 		return

@@ -141,9 +141,9 @@ func (w *Window) field(t testing.TB, path string) *valueEntry {
 // choice returns the list of choices of a field of the parts panel.
 func (w *Window) choice(t testing.TB, path string) *widget.Select {
 	t.Helper()
-	selects := find[*widget.Select](w.fieldObject(t, path))
-	require.Len(t, selects, 1, path)
-	return selects[0]
+	choices := find[*choice](w.fieldObject(t, path))
+	require.Len(t, choices, 1, path)
+	return &choices[0].Select
 }
 
 func (w *Window) fieldObject(t testing.TB, path string) fyne.CanvasObject {

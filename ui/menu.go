@@ -102,15 +102,6 @@ func (w *Window) editMenu() *fyne.Menu {
 
 func (w *Window) viewMenu() *fyne.Menu {
 	t := w.words.Text
-	look := func(key string, l Look) *fyne.MenuItem {
-		m := fyne.NewMenuItem(t(key), nil)
-		m.Checked = w.theme.look == l
-		m.Action = func() {
-			w.setLook(l)
-			w.win.SetMainMenu(w.mainMenu())
-		}
-		return m
-	}
 	return fyne.NewMenu(t("menu.view"),
 		w.command(t("page.plate"), fyne.Key1, ctrl, func() { w.showPage(0); w.focus(w.plate) }),
 		w.command(t("page.chart"), fyne.Key2, ctrl, func() { w.showPage(1) }),
@@ -120,7 +111,10 @@ func (w *Window) viewMenu() *fyne.Menu {
 		w.command(t("plate.fit"), fyne.Key0, ctrl, w.plate.fit),
 		w.layersMenu(),
 		fyne.NewMenuItemSeparator(),
-		look("look.desktop", AsDesktop), look("look.light", LightLook), look("look.dark", DarkLook),
+		w.lengthsMenu(), w.anglesMenu(),
+		w.command(t("menu.units.next"), fyne.KeyU, ctrl, w.nextUnits),
+		w.explainItem(),
+		w.lookMenu(),
 	)
 }
 
@@ -152,7 +146,8 @@ func (w *Window) layersMenu() *fyne.MenuItem {
 func (w *Window) helpMenu() *fyne.Menu {
 	t := w.words.Text
 	return fyne.NewMenu(t("menu.help"),
-		w.command(t("menu.keys"), fyne.KeyF1, ctrl, func() { w.tell("menu.keys", "help.keys") }),
+		w.command(t("menu.guide"), "", 0, w.startGuide),
+		w.command(t("menu.keys"), fyne.KeyF1, ctrl, w.showKeys),
 		w.command(t("menu.cautions"), "", 0, func() { w.tell("menu.cautions", "help.cautions") }),
 		w.command(t("menu.about"), "", 0, func() { w.tell("menu.about", "help.about") }),
 	)

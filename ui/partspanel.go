@@ -6,9 +6,11 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/widget"
 
 	"stopwright/detent/plan"
+	"stopwright/ui/preset"
 )
 
 // group is one section of the parts panel: the plan's keys that begin with one
@@ -16,20 +18,22 @@ import (
 type group struct {
 	key      string // of its heading
 	prefixes []string
-	list     *listGroup // nil: not a list
-	open     bool       // at first
+	list     *listGroup                    // nil: not a list
+	open     bool                          // at first
+	presets  func(*Window) []preset.Preset // nil: there are none
 }
 
 // groups lists the sections from what is changed most to what is seldom.
 var groups = []group{
 	{key: "group.ring", list: &catchList, open: true},
-	{key: "group.seat", prefixes: []string{"seat."}, open: true},
+	{key: "group.seat", prefixes: []string{"seat."}, open: true, presets: (*Window).seatPresets},
 	{key: "group.rules", prefixes: []string{"rules."}, open: true},
 	{key: "group.turning", prefixes: []string{"arrangement.", "travel."}},
 	{key: "group.turntable", prefixes: []string{"turntable."}},
 	{key: "group.base", prefixes: []string{"base."}},
 	{key: "group.collar", prefixes: []string{"collar."}},
-	{key: "group.catch", prefixes: []string{"catch.", "face_gap"}},
+	{key: "group.catch", prefixes: []string{"catch.", "face_gap"}, presets: (*Window).catchPresets},
+	{key: "group.shop", prefixes: []string{"shop."}},
 	{key: "group.features", list: &featureList},
 	{key: "group.title", prefixes: []string{"title", "notes"}},
 }
@@ -39,6 +43,8 @@ type partsPanel struct {
 	w         *Window
 	accordion *widget.Accordion
 	sections  []*section
+	scroll    *container.Scroll
+	explain   *explainer
 	object    fyne.CanvasObject
 }
 
@@ -64,7 +70,9 @@ func newPartsPanel(w *Window) *partsPanel {
 		p.accordion.Append(item)
 	}
 	// An accordion in a box of its own keeps to its height and does not stretch.
-	p.object = container.NewVScroll(container.NewVBox(p.accordion))
+	p.scroll = container.NewVScroll(container.NewVBox(p.accordion))
+	p.explain = newExplainer(w)
+	p.object = container.NewBorder(nil, p.explain.object, nil, nil, p.scroll)
 	p.refresh()
 	return p
 }
@@ -89,6 +97,24 @@ func (p *partsPanel) refresh() {
 	for _, s := range p.sections {
 		s.refresh(p.w)
 	}
+	p.explain.refresh()
+}
+
+// reveal scrolls the panel so that an object in it is in sight.
+func (p *partsPanel) reveal(o fyne.CanvasObject) {
+	driver := fyne.CurrentApp().Driver()
+	from := driver.AbsolutePositionForObject(p.scroll.Content)
+	top := driver.AbsolutePositionForObject(o).Y - from.Y
+	bottom := top + o.Size().Height
+	switch at := &p.scroll.Offset.Y; {
+	case top < *at:
+		*at = top
+	case bottom > *at+p.scroll.Size().Height:
+		*at = bottom - p.scroll.Size().Height
+	default:
+		return
+	}
+	p.scroll.Refresh()
 }
 
 func newSection(w *Window, g group) *section {
@@ -97,6 +123,9 @@ func newSection(w *Window, g group) *section {
 		s.choose = newChooser(w, g.list, func() { s.refresh(w) })
 		s.head.Add(s.choose.object)
 		s.extra = s.choose.refresh
+	}
+	if g.presets != nil {
+		s.head.Add(container.NewHBox(layout.NewSpacer(), w.presetButton(func() []preset.Preset { return g.presets(w) })))
 	}
 	if g.key == "group.collar" {
 		check := w.collarCheck()

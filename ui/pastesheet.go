@@ -54,7 +54,7 @@ func (w *Window) readList(text string) ([]measure.ListItem, []listFault) {
 	var items []measure.ListItem
 	for i, it := range read {
 		if why, bad := refused[i]; bad {
-			faults = append(faults, listFault{it.Line, measure.Trim(it.Angle.Degrees(), decimals), why})
+			faults = append(faults, listFault{it.Line, measure.Trim(it.Angle.Degrees(), plainDecimals), why})
 		} else {
 			items = append(items, it)
 		}

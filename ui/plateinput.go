@@ -120,52 +120,6 @@ func (v *plateView) setFocused(on bool) {
 	v.border.Refresh()
 }
 
-// TypedRune zooms with + and -, shows the whole plate with 0, and turns the
-// table by a step with comma and full stop.
-func (v *plateView) TypedRune(r rune) {
-	mid := fyne.NewPos(v.Size().Width/2, v.Size().Height/2)
-	switch r {
-	case '+':
-		v.zoomBy(1.25, mid)
-	case '-':
-		v.zoomBy(1/1.25, mid)
-	case '0':
-		v.fit()
-	case ',':
-		v.w.turnBy(-1)
-	case '.':
-		v.w.turnBy(1)
-	}
-}
-
-// TypedKey moves along the stops with up and down, nudges those selected with
-// left and right and takes them off with Delete, and turns the table from stop
-// to stop with Page Up and Page Down, home with Home.
-func (v *plateView) TypedKey(k *fyne.KeyEvent) {
-	s := v.w.store
-	sel := s.Selection()
-	switch k.Name {
-	case fyne.KeyUp:
-		s.SelectStop(max(sel.Lead-1, 0))
-	case fyne.KeyDown:
-		s.SelectStop(min(sel.Lead+1, len(s.Plan().Stops)-1))
-	case fyne.KeyLeft:
-		v.w.nudge(-1)
-	case fyne.KeyRight:
-		v.w.nudge(1)
-	case fyne.KeyDelete, fyne.KeyBackspace:
-		v.w.removeStops(sel.Stops...)
-	case fyne.KeyEscape:
-		s.SelectStop(-1)
-	case fyne.KeyPageUp:
-		v.w.turnToNext(-1)
-	case fyne.KeyPageDown:
-		v.w.turnToNext(1)
-	case fyne.KeyHome:
-		s.SetTurn(0)
-	}
-}
-
 // freeStep is the nudge, in degrees, when clicks are not rounded.
 const freeStep = 0.1
 

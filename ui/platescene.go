@@ -1,8 +1,6 @@
 package ui
 
 import (
-	"math"
-
 	"stopwright/assets/words"
 	"stopwright/detent/geom"
 	"stopwright/detent/plan"
@@ -10,6 +8,7 @@ import (
 	"stopwright/export/drawing"
 	"stopwright/ui/ink"
 	"stopwright/ui/store"
+	"stopwright/ui/units"
 )
 
 // scene is what the plate view paints: the drawing, and what is marked in it.
@@ -22,12 +21,13 @@ type scene struct {
 	bounds  drawing.Bounds
 	marks   store.Marks
 	layers  store.Layers
+	units   units.Style
 }
 
 // newScene draws the store's plate as its view asks.
 func newScene(s *store.Store) scene {
 	v := s.View()
-	sc := scene{plate: s.Report().Plate, part: v.Part, layers: v.Layers, marks: s.Marks()}
+	sc := scene{plate: s.Report().Plate, part: v.Part, layers: v.Layers, units: v.Units, marks: s.Marks()}
 	if sc.part == "" {
 		sc.turn = s.Turn()
 		if sc.plate.Plan.Arrangement.PositiveTurn == plan.Counterclockwise {
@@ -153,26 +153,15 @@ func (sc scene) paint(c *ink.Canvas, v ink.View, p ink.Palette, w *words.Catalog
 func (sc scene) scaleBar(c *ink.Canvas, v ink.View, p ink.Palette, w *words.Catalogue) {
 	d := density(v)
 	size := c.Img.Bounds().Size()
-	length := roundLength(90 * d / v.Scale)
+	length := sc.units.Round(90 * d / v.Scale)
 	b := ink.Px{X: float64(size.X) - 14*d, Y: float64(size.Y) - 14*d}
 	a := ink.Px{X: b.X - length*v.Scale, Y: b.Y}
-	line := func(a, b ink.Px) { c.Line(a, b, ink.ThinLine*d, p.Faint, nil) }
+	line := func(a, b ink.Px) { c.Line(a, b, p.Weight(ink.ThinLine)*d, p.Faint, nil) }
 	line(a, b)
 	for _, end := range [2]ink.Px{a, b} {
 		line(ink.Px{X: end.X, Y: end.Y - 4*d}, ink.Px{X: end.X, Y: end.Y + 4*d})
 	}
 	c.Text(ink.Px{X: (a.X + b.X) / 2, Y: a.Y - 5*d}, letter*d, 0, drawing.Bottom, w.Length(length), p.Faint)
-}
-
-// roundLength returns the largest of 1, 2, 5, 10 … mm that is not above most.
-func roundLength(most float64) float64 {
-	ten := math.Pow(10, math.Floor(math.Log10(most)))
-	for _, k := range [3]float64{5, 2, 1} {
-		if k*ten <= most {
-			return k * ten
-		}
-	}
-	return ten
 }
 
 func density(v ink.View) float64 {

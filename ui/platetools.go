@@ -1,15 +1,14 @@
 package ui
 
 import (
+	"cmp"
 	"slices"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
 	"stopwright/assets/words"
-	"stopwright/detent/measure"
 	"stopwright/detent/plan"
 	"stopwright/export/drawing"
 )
@@ -29,9 +28,7 @@ var snaps = []float64{0.1, 0.5, 1, 2.5, 5, 7.5, 0}
 
 func newPlateTools(w *Window) *plateTools {
 	t := &plateTools{w: w, face: widget.NewSelect(nil, nil), snap: widget.NewSelect(nil, nil)}
-	for _, s := range snaps {
-		t.snap.Options = append(t.snap.Options, w.snapName(s))
-	}
+	t.face.PlaceHolder = w.words.Text("plate.free") // never shown, but the toolkit leaves room for it
 	t.snap.OnChanged = func(string) {
 		v := w.store.View()
 		v.Snap = snaps[t.snap.SelectedIndex()]
@@ -42,7 +39,7 @@ func newPlateTools(w *Window) *plateTools {
 		v.Part = t.parts[t.face.SelectedIndex()]
 		w.store.SetView(v)
 	}
-	fit := widget.NewButtonWithIcon(w.words.Text("plate.fit"), theme.ViewRestoreIcon(), func() { w.plate.fit() })
+	fit := widget.NewButton(w.words.Text("plate.fit"), func() { w.plate.fit() })
 	fit.Importance = widget.LowImportance
 	right := container.NewHBox(widget.NewLabel(w.words.Text("plate.snap")), t.snap, fit)
 	t.object = container.NewBorder(nil, nil, nil, right, t.face)
@@ -54,7 +51,7 @@ func (w *Window) snapName(step float64) string {
 	if step == 0 {
 		return w.words.Text("plate.free")
 	}
-	return measure.Trim(step, 1) + "°"
+	return w.words.Angle(step)
 }
 
 // refresh shows the view's settings and the parts there are.
@@ -75,14 +72,21 @@ func (t *plateTools) refresh() {
 		}
 	}
 	showChoice(t.face, names, shown)
-	step := t.snap.Selected
+	step, steps := t.snap.Selected, make([]string, len(snaps))
 	for i, s := range snaps {
+		steps[i] = t.w.snapName(s)
 		if s == v.Snap {
-			step = t.snap.Options[i]
+			step = steps[i]
 		}
 	}
-	showChoice(t.snap, t.snap.Options, step)
+	if longest := slices.MaxFunc(steps, byLength); longest != t.snap.PlaceHolder {
+		t.snap.PlaceHolder = longest // never shown, but the toolkit leaves room for it
+		t.object.Refresh()
+	}
+	showChoice(t.snap, steps, step)
 }
+
+func byLength(a, b string) int { return cmp.Compare(len(a), len(b)) }
 
 // showChoice makes a list of choices show one of them, without calling back,
 // and paints it anew only where that changes something.

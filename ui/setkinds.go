@@ -37,7 +37,7 @@ func fixed(text string) func(plan.Plan) string { return func(plan.Plan) string {
 
 // endOfTravel is how far the table turns, a quarter turn at most: as far as a
 // range of stops is likely to go.
-func endOfTravel(p plan.Plan) string { return measure.Trim(min(p.Travel.To, 90), decimals) }
+func endOfTravel(p plan.Plan) string { return measure.Trim(min(p.Travel.To, 90), plainDecimals) }
 
 // setKinds are the kinds, the most asked for first.
 var setKinds = []setKind{
@@ -128,7 +128,7 @@ func (r *setReader) plain(make func() ([]geom.Angle, error)) setResult {
 func (r *setReader) fail(err error) {
 	var out *angles.RangeError
 	if r.err == nil && errors.As(err, &out) {
-		num := func(x float64) string { return measure.Trim(x, decimals) }
+		num := func(x float64) string { return measure.Trim(x, plainDecimals) }
 		key := "set.bad.range"
 		switch {
 		case math.IsInf(out.Hi, 1):

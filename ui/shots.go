@@ -15,7 +15,19 @@ import (
 // shotSizes are the sizes of window that pictures are made of, px.
 var shotSizes = []fyne.Size{fyne.NewSize(1024, 700), fyne.NewSize(1600, 1000)}
 
-// Shots writes a picture of every page, light and dark, at two sizes, into a
+// shots are what pictures are made of, one after the other in one window.
+var shots = []struct {
+	name string
+	show func(*Window)
+}{
+	{"plate", func(w *Window) { w.showPage(0) }},
+	{"chart", func(w *Window) { w.showPage(1) }},
+	{"field", func(w *Window) { w.showPage(0); w.explain(w.fields["seat.diameter"]) }},
+	{"guide", func(w *Window) { w.startGuide(); w.guide.show(1) }},
+	{"keys", func(w *Window) { w.guide.end(); w.showKeys() }},
+}
+
+// Shots writes a picture of every page and of what helps, in every look, at two sizes, into a
 // folder, and returns their paths. It needs an application without a display,
 // whose windows can be painted into an image.
 func Shots(a fyne.App, folder string) ([]string, error) {
@@ -27,14 +39,14 @@ func Shots(a fyne.App, folder string) ([]string, error) {
 		return nil, err
 	}
 	var written []string
-	for _, look := range []Look{LightLook, DarkLook} {
+	for _, look := range []Look{LightLook, DarkLook, BlackOnWhiteLook, WhiteOnBlackLook} {
 		w := newWindow(a, p, look)
 		w.Show()
-		for page, name := range []string{"plate", "chart"} {
-			w.showPage(page)
+		for _, s := range shots {
+			s.show(w)
 			for _, size := range shotSizes {
 				w.win.Resize(size)
-				file := fmt.Sprintf("%s-%s-%.0fx%.0f.png", name, lookName(look), size.Width, size.Height)
+				file := fmt.Sprintf("%s-%s-%.0fx%.0f.png", s.name, look, size.Width, size.Height)
 				path := filepath.Join(folder, file)
 				image := w.win.Canvas().Capture()
 				if err := export.WriteFile(path, func(out io.Writer) error { return png.Encode(out, image) }); err != nil {
@@ -46,11 +58,4 @@ func Shots(a fyne.App, folder string) ([]string, error) {
 		w.win.Hide()
 	}
 	return written, nil
-}
-
-func lookName(l Look) string {
-	if l == DarkLook {
-		return "dark"
-	}
-	return "light"
 }

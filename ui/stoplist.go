@@ -5,6 +5,7 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
@@ -22,14 +23,20 @@ type stopList struct {
 	both   *widget.Check
 	count  *widget.Label
 	why    *problem
+	note   *widget.Label // what is typed means
 	fence  *fenceAsk
 	list   *widget.List
-	faulty map[int]bool // the plan's stops that a finding is about
-	object fyne.CanvasObject
+	head   *fyne.Container // all above the list
+	height float32         // of the head when last laid out
+	faulty map[int]bool    // the plan's stops that a finding is about
+	object *fyne.Container
 }
 
 func newStopList(w *Window) *stopList {
-	l := &stopList{w: w, add: newAddEntry(w.offerList), why: newProblem(), fence: newFenceAsk(w), count: widget.NewLabel("")}
+	l := &stopList{
+		w: w, add: newAddEntry(w.offerList), why: newProblem(), note: newNote(), fence: newFenceAsk(w),
+		count: widget.NewLabel(""),
+	}
 	l.add.SetPlaceHolder(w.words.Text("stops.new"))
 	l.add.OnSubmitted = func(string) { l.addTyped() }
 	l.add.OnChanged = func(text string) {
@@ -38,6 +45,8 @@ func newStopList(w *Window) *stopList {
 			_, err := readStops(text, false)
 			l.why.tell(err)
 		}
+		sayIn(l.note)(w.anglesUnderstood(text))
+		l.settle()
 	}
 	l.both = widget.NewCheck(w.words.Text("stops.both"), func(on bool) {
 		v := w.store.View()
@@ -61,11 +70,24 @@ func newStopList(w *Window) *stopList {
 		container.NewBorder(nil, nil, nil, button, l.add),
 		container.NewBorder(nil, nil, l.both, widget.NewButton(w.words.Text("stops.set"), w.askSet)),
 		l.why.object,
+		l.note,
 		l.fence.object,
 	)
-	l.object = container.NewBorder(head, nil, nil, nil, l.list)
+	l.why.moved, l.fence.moved = l.settle, l.settle
+	l.head = head
+	// Tab goes through them in this order.
+	l.object = container.New(layout.NewBorderLayout(head, nil, nil, nil), head, l.list)
 	l.refresh()
 	return l
+}
+
+// settle moves the list up to the head or down from it, where a line in the
+// head has come or gone: the toolkit leaves a gap.
+func (l *stopList) settle() {
+	if h := l.head.MinSize().Height; h != l.height {
+		l.height = h
+		l.object.Layout.Layout(l.object.Objects, l.object.Size()) // and no row is shown anew: one may be typed in
+	}
 }
 
 // heading makes a heading of a panel.
@@ -122,7 +144,7 @@ func newStopRow(l *stopList) *stopRow {
 	r := &stopRow{l: l, index: -1}
 	tell := func(err error) { l.why.tell(err) }
 	r.angle = newValueEntry(
-		func() string { return measure.Trim(r.stop().Angle, decimals) },
+		func() string { return l.w.units().AngleField(r.stop().Angle) },
 		func(text string) (func() error, error) {
 			a, err := measure.ParseAngle(text)
 			if err == nil {
@@ -140,6 +162,9 @@ func newStopRow(l *stopList) *stopRow {
 			return func() error { return r.change("edit.label", func(s *plan.Stop) { s.Label = text }) }, nil
 		}, tell)
 	r.label.SetPlaceHolder(l.w.words.Text("stops.label"))
+	// In the line at the foot of the window: one below the row would push the
+	// list away from under the pointer.
+	r.angle.remarks = l.w.angleRemarks(l.w.say, func() float64 { return r.stop().Angle })
 	r.angle.focused, r.label.focused = r.selectMe, r.selectMe
 	r.both = widget.NewCheck("±", func(on bool) {
 		l.w.report(r.change("edit.both", func(s *plan.Stop) { s.BothSides = on }))

@@ -2,6 +2,7 @@ package ui
 
 import (
 	"image/color"
+	"slices"
 	"strconv"
 
 	"fyne.io/fyne/v2"
@@ -14,12 +15,27 @@ import (
 // Look is whether the bench is light, dark, or as the desktop says.
 type Look int
 
-// The looks.
+// The looks. The last two are in high contrast.
 const (
 	AsDesktop Look = iota
 	LightLook
 	DarkLook
+	BlackOnWhiteLook
+	WhiteOnBlackLook
 )
+
+// lookNames are the names under which looks are kept between runs and their
+// pictures filed, in order.
+var lookNames = []string{"desktop", "light", "dark", "black-on-white", "white-on-black"}
+
+// lookNamed returns the look of a name; one that is none is the desktop's.
+func lookNamed(name string) Look { return Look(max(slices.Index(lookNames, name), 0)) }
+
+// String returns the look's name.
+func (l Look) String() string { return lookNames[l] }
+
+// contrast reports whether the look is one of high contrast.
+func (l Look) contrast() bool { return l == BlackOnWhiteLook || l == WhiteOnBlackLook }
 
 // benchTheme is the one place where colours, type sizes and spacing are chosen:
 // a drawing on the bench, ink on paper, one accent.
@@ -33,9 +49,9 @@ var (
 // variant returns the light or the dark variant, by choice or by desktop.
 func (t benchTheme) variant(desktop fyne.ThemeVariant) fyne.ThemeVariant {
 	switch t.look {
-	case LightLook:
+	case LightLook, BlackOnWhiteLook:
 		return theme.VariantLight
-	case DarkLook:
+	case DarkLook, WhiteOnBlackLook:
 		return theme.VariantDark
 	}
 	return desktop
@@ -43,7 +59,12 @@ func (t benchTheme) variant(desktop fyne.ThemeVariant) fyne.ThemeVariant {
 
 // palette returns the colours of paper and ink.
 func (t benchTheme) palette(desktop fyne.ThemeVariant) ink.Palette {
-	if t.variant(desktop) == theme.VariantLight {
+	switch {
+	case t.look == BlackOnWhiteLook:
+		return ink.BlackOnWhite
+	case t.look == WhiteOnBlackLook:
+		return ink.WhiteOnBlack
+	case t.variant(desktop) == theme.VariantLight:
 		return ink.Light
 	}
 	return ink.Dark
@@ -52,6 +73,9 @@ func (t benchTheme) palette(desktop fyne.ThemeVariant) ink.Palette {
 // Color returns a colour of the window, mixed from paper and ink.
 func (t benchTheme) Color(name fyne.ThemeColorName, desktop fyne.ThemeVariant) color.Color {
 	p := t.palette(desktop)
+	if c, ok := contrastColour(p, name); ok && t.look.contrast() {
+		return c
+	}
 	light := t.variant(desktop) == theme.VariantLight
 	switch name {
 	case theme.ColorNameBackground, theme.ColorNameHeaderBackground:
@@ -76,7 +100,9 @@ func (t benchTheme) Color(name fyne.ThemeColorName, desktop fyne.ThemeVariant) c
 		return mix(p.Paper, p.Ink, 0.45)
 	case theme.ColorNamePlaceHolder:
 		return mix(p.Paper, p.Ink, 0.66)
-	case theme.ColorNameInputBorder, theme.ColorNameSeparator:
+	case theme.ColorNameInputBorder:
+		return mix(p.Paper, p.Ink, 0.58)
+	case theme.ColorNameSeparator:
 		return mix(p.Paper, p.Ink, 0.3)
 	case theme.ColorNamePrimary, theme.ColorNameHyperlink:
 		return p.Accent
@@ -151,6 +177,10 @@ func (t benchTheme) Size(name fyne.ThemeSizeName) float32 {
 		return 2
 	case theme.SizeNameInlineIcon:
 		return 18
+	case theme.SizeNameInputBorder, theme.SizeNameSeparatorThickness:
+		if t.look.contrast() {
+			return 2
+		}
 	}
 	return theme.DefaultTheme().Size(name)
 }

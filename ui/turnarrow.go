@@ -31,7 +31,7 @@ func (sc scene) turnArrow(c *ink.Canvas, v ink.View, p ink.Palette) {
 	}
 	at := func(r float64, az geom.Angle) ink.Px { return v.Pixel(geom.Polar(r, az)) }
 	arc := geom.ArcBetween(radius, 0, dir*turn)
-	c.Arc(v.Origin, radius*v.Scale, drawing.FromAzimuth(arc.From+arc.Sweep), arc.Sweep.Degrees(), ink.ThinLine*d, p.Ink, nil)
+	c.Arc(v.Origin, radius*v.Scale, drawing.FromAzimuth(arc.From+arc.Sweep), arc.Sweep.Degrees(), p.Weight(ink.ThinLine)*d, p.Ink, nil)
 	tip := at(radius, dir*turn)
 	back := dir * (turn - geom.FromRadians(head*d/v.Scale/radius))
 	half := head / 2 * d / v.Scale

@@ -1,8 +1,6 @@
 package ui
 
 import (
-	"strings"
-
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
@@ -23,6 +21,10 @@ type Window struct {
 	theme  benchTheme
 	filing filing
 
+	// sheetWords letter charts and drawings, which are in mm whatever the
+	// window shows.
+	sheetWords *words.Catalogue
+
 	fieldOrder []plan.Field          // of the plan but its stops and its log
 	fields     map[string]plan.Field // the same by path
 
@@ -35,16 +37,24 @@ type Window struct {
 	parts    *partsPanel
 	findings *findingList
 	status   *widget.Label
+	guide    *guide
+	greets   bool // shows the guide at the first start of all
 
 	menuNames [2]string // the edits that the menu names, to undo and to redo
 }
 
 // NewWindow makes the window, holding a plan that [plan.Validate] accepts as
 // one not yet saved. It is not shown yet.
-func NewWindow(a fyne.App, p plan.Plan) *Window { return newWindow(a, p, AsDesktop) }
+func NewWindow(a fyne.App, p plan.Plan) *Window {
+	w := newWindow(a, p, AsDesktop)
+	w.recall()
+	w.greets = true
+	return w
+}
 
 func newWindow(a fyne.App, p plan.Plan, look Look) *Window {
-	w := &Window{app: a, store: store.New(p), words: windowWords(), theme: benchTheme{look}, filing: newFiling()}
+	w := &Window{app: a, store: store.New(p), theme: benchTheme{look}, filing: newFiling()}
+	w.words, w.sheetWords = w.windowWords(), sheetWords()
 	a.Settings().SetTheme(w.theme)
 	w.win = a.NewWindow(w.words.Text("app.name"))
 	w.readFields()
@@ -63,10 +73,9 @@ func newWindow(a fyne.App, p plan.Plan, look Look) *Window {
 	)
 	w.pages.OnSelected = func(*container.TabItem) { w.chart.refresh() }
 
-	middle := container.NewVSplit(w.pages, w.findings.object)
-	middle.Offset = 0.78
-	panes := container.New(panesLayout{}, w.stops.object, middle, w.parts.object)
-	w.win.SetContent(container.NewBorder(nil, w.status, nil, nil, panes))
+	w.guide = newGuide(w)
+	panes := newPanes(w.stops.object, w.pages, w.parts.object, w.findings.object)
+	w.win.SetContent(container.NewStack(container.NewBorder(nil, w.status, nil, nil, panes), w.guide.card.overlay))
 	w.win.SetCloseIntercept(w.Quit)
 	w.win.SetOnDropped(w.dropped)
 	a.Lifecycle().SetOnEnteredForeground(w.lookAtDisk)
@@ -82,6 +91,7 @@ func newWindow(a fyne.App, p plan.Plan, look Look) *Window {
 func (w *Window) Show() {
 	w.win.Show()
 	w.focus(w.stops.add)
+	w.greet()
 }
 
 // changed brings every view that shows what has changed up to date.
@@ -133,6 +143,7 @@ func (w *Window) setLook(l Look) {
 	w.app.Settings().SetTheme(w.theme)
 	w.plate.changed()
 	w.chart.refresh()
+	w.parts.explain.refresh()
 }
 
 // say writes in the line at the foot of the window.
@@ -149,11 +160,3 @@ func (w *Window) report(err error) {
 
 // focus gives the keys to an object.
 func (w *Window) focus(o fyne.Focusable) { w.win.Canvas().Focus(o) }
-
-// windowWords returns the words of the window, with a true minus sign.
-func windowWords() *words.Catalogue {
-	c := words.English()
-	plain := c.Angle
-	c.Angle = func(deg float64) string { return strings.Replace(plain(deg), "-", "−", 1) }
-	return c
-}

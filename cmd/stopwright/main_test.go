@@ -58,7 +58,7 @@ func TestLoad(t *testing.T) {
 	p, file, err := load("camera-head", "")
 	require.NoError(t, err)
 	assert.NotEmpty(t, p.Stops)
-	assert.Empty(t, file, "a demonstration is a new plan")
+	assert.Empty(t, file.Path, "a demonstration is a new plan")
 
 	own := filepath.Join(t.TempDir(), "own.stopwright")
 	require.NoError(t, export.SavePlan(own, plan.Default()))

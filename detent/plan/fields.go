@@ -8,9 +8,21 @@ type Field struct {
 	Kind    FieldKind
 	Unit    string   // of a number: mm, degrees, N, kg, per cent, or empty
 	Choices []string // of a choice, in order
+	Range   Range    // of a number
 	Number  float64
 	Text    string
 	Flag    bool
+}
+
+// Range is what a number may be, ends included, in its field's unit.
+type Range struct {
+	Low, High float64
+	OrZero    bool // 0 is allowed as well, and means none or automatic
+}
+
+// Holds reports whether x is in the range. NaN never is.
+func (r Range) Holds(x float64) bool {
+	return x >= r.Low && x <= r.High || r.OrZero && x == 0
 }
 
 // FieldKind is what a field holds.
@@ -71,13 +83,13 @@ func (v *fielder) visitField(k key, f Field) bool {
 }
 
 func (v *fielder) number(k key, x *float64, l limits) {
-	if v.visitField(k, Field{Kind: NumberField, Unit: l.unit, Number: *x}) {
+	if v.visitField(k, Field{Kind: NumberField, Unit: l.unit, Range: l.span(), Number: *x}) {
 		*x = v.set.Number
 	}
 }
 
 func (v *fielder) count(k key, n *int, l limits) {
-	if v.visitField(k, Field{Kind: CountField, Unit: l.unit, Number: float64(*n)}) {
+	if v.visitField(k, Field{Kind: CountField, Unit: l.unit, Range: l.span(), Number: float64(*n)}) {
 		*n = int(v.set.Number)
 	}
 }

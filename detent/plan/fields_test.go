@@ -2,6 +2,7 @@ package plan_test
 
 import (
 	"encoding/json"
+	"math"
 	"regexp"
 	"slices"
 	"strconv"
@@ -126,26 +127,36 @@ func TestFieldsHoldValuesAndUnits(t *testing.T) {
 		want plan.Field
 	}{
 		{"a text", plan.Field{Path: "title", Generic: "title", Kind: plan.TextField, Text: "Plate № 7"}},
-		{"a length", plan.Field{Path: "face_gap", Generic: "face_gap", Unit: "mm", Number: -0.25}},
+		{"a length", plan.Field{Path: "face_gap", Generic: "face_gap", Unit: "mm", Range: plan.Range{Low: -5, High: 50}, Number: -0.25}},
 		{"an item of a list", plan.Field{
-			Path: "catches[0].azimuth", Generic: "catches[].azimuth", Unit: "degrees", Number: p.Catches[0].Azimuth,
+			Path: "catches[0].azimuth", Generic: "catches[].azimuth", Unit: "degrees",
+			Range: plan.Range{Low: -360, High: 360}, Number: p.Catches[0].Azimuth,
 		}},
 		{"a yes or no", plan.Field{
 			Path: "stops[1].both_sides", Generic: "stops[].both_sides", Kind: plan.FlagField, Flag: true,
 		}},
 		{"a whole number", plan.Field{
 			Path: "collar.screws.count", Generic: "collar.screws.count", Kind: plan.CountField,
-			Unit: "screws", Number: float64(p.Collar.Screws.Count),
+			Unit: "screws", Range: plan.Range{High: 360}, Number: float64(p.Collar.Screws.Count),
 		}},
 		{"a choice", plan.Field{
 			Path: "arrangement.catch_in", Generic: "arrangement.catch_in", Kind: plan.ChoiceField,
 			Text: "turntable", Choices: []string{"turntable", "base"},
 		}},
 		{"a number a plan may lack", plan.Field{
-			Path: "shop.reference", Generic: "shop.reference", Unit: "degrees", Number: 36,
+			Path: "shop.reference", Generic: "shop.reference", Unit: "degrees",
+			Range: plan.Range{Low: -360, High: 360}, Number: 36,
 		}},
 	} {
 		assert.Equal(t, c.want, fields[c.want.Path], c.why)
+	}
+}
+
+func TestRange(t *testing.T) {
+	hardware := byPath(t, plan.Default())["catch.flange_diameter"].Range
+	assert.Equal(t, plan.Range{Low: 0.1, High: 100, OrZero: true}, hardware)
+	for x, want := range map[float64]bool{0: true, 0.09: false, 0.1: true, 100: true, 100.1: false, math.NaN(): false} {
+		assert.Equal(t, want, hardware.Holds(x), x)
 	}
 }
 

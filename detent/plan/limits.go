@@ -54,9 +54,10 @@ var (
 )
 
 // allow reports whether x is in the range. NaN and infinities never are.
-func (l limits) allow(x float64) bool {
-	return x >= l.lo && x <= l.hi || l.orZero && x == 0
-}
+func (l limits) allow(x float64) bool { return l.span().Holds(x) }
+
+// span returns the range without its unit.
+func (l limits) span() Range { return Range{Low: l.lo, High: l.hi, OrZero: l.orZero} }
 
 func (l limits) String() string {
 	var b strings.Builder

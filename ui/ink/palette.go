@@ -16,6 +16,7 @@ type Palette struct {
 	Hollow color.RGBA // within a hole
 	Accent color.RGBA // what is selected
 	Fault  color.RGBA // what a check has found wrong
+	Bold   float64    // how much thicker lines are than on paper; 0 counts as 1
 }
 
 // Light is ink on warm paper.
@@ -36,6 +37,37 @@ var Dark = Palette{
 	Hollow: color.RGBA{0x10, 0x14, 0x1A, 0xFF},
 	Accent: color.RGBA{0x5C, 0xC4, 0xE0, 0xFF},
 	Fault:  color.RGBA{0xFF, 0x8A, 0x73, 0xFF},
+}
+
+// BlackOnWhite and WhiteOnBlack are for those who need all the contrast there
+// is: lines are thicker, nothing is faint.
+var (
+	BlackOnWhite = Palette{
+		Paper:  color.RGBA{0xFF, 0xFF, 0xFF, 0xFF},
+		Ink:    color.RGBA{0x00, 0x00, 0x00, 0xFF},
+		Faint:  color.RGBA{0x3A, 0x3A, 0x3A, 0xFF},
+		Hollow: color.RGBA{0xE6, 0xE6, 0xE6, 0xFF},
+		Accent: color.RGBA{0x00, 0x1F, 0x84, 0xFF},
+		Fault:  color.RGBA{0x9A, 0x00, 0x00, 0xFF},
+		Bold:   1.5,
+	}
+	WhiteOnBlack = Palette{
+		Paper:  color.RGBA{0x00, 0x00, 0x00, 0xFF},
+		Ink:    color.RGBA{0xFF, 0xFF, 0xFF, 0xFF},
+		Faint:  color.RGBA{0xC4, 0xC4, 0xC4, 0xFF},
+		Hollow: color.RGBA{0x26, 0x26, 0x26, 0xFF},
+		Accent: color.RGBA{0x6F, 0xD8, 0xFF, 0xFF},
+		Fault:  color.RGBA{0xFF, 0xB0, 0xA0, 0xFF},
+		Bold:   1.5,
+	}
+)
+
+// Weight returns how wide a line of one of the two weights is in the palette.
+func (p Palette) Weight(line float64) float64 {
+	if p.Bold == 0 {
+		return line
+	}
+	return line * p.Bold
 }
 
 // The two weights of line, px of layout, for the two of a printed sheet.
@@ -66,9 +98,9 @@ func (p Palette) Style() Style {
 }
 
 func (p Palette) stroke(pen drawing.Pen) Stroke {
-	s := Stroke{Colour: p.Faint, Width: ThinLine, Letter: letterHeight}
+	s := Stroke{Colour: p.Faint, Width: p.Weight(ThinLine), Letter: letterHeight}
 	if pen.Width >= drawing.ThickLine {
-		s.Width = ThickLine
+		s.Width = p.Weight(ThickLine)
 	}
 	for _, v := range pen.Dash {
 		s.Dash = append(s.Dash, v*dashScale)

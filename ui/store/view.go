@@ -1,13 +1,17 @@
 package store
 
-import "stopwright/detent/plan"
+import (
+	"stopwright/detent/plan"
+	"stopwright/ui/units"
+)
 
 // View is how the plate is looked at: settings of the window, not of the plan.
 type View struct {
-	Part      plan.Part // the one part shown as it lies at the drill; "": all, from above
-	Snap      float64   // degrees to which a click on the ring is rounded; 0: free
-	BothSides bool      // whether new stops come with their other side
-	Layers    Layers    // what is hidden
+	Part      plan.Part   // the one part shown as it lies at the drill; "": all, from above
+	Snap      float64     // degrees to which a click on the ring is rounded; 0: free
+	BothSides bool        // whether new stops come with their other side
+	Layers    Layers      // what is hidden
+	Units     units.Style // how numbers are shown
 }
 
 // Layers is a set of what can be hidden on the plate.
