@@ -84,9 +84,12 @@ func (l sheetLayout) Layout(objects []fyne.CanvasObject, size fyne.Size) { objec
 
 // refresh makes the chart anew.
 func (v *chartView) refresh() {
-	v.pages = nil
+	v.forget()
 	v.show()
 }
+
+// forget drops the sheets: they are made anew when somebody looks.
+func (v *chartView) forget() { v.pages = nil }
 
 // show shows the sheet the reader has turned to.
 func (v *chartView) show() {

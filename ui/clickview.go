@@ -58,7 +58,7 @@ func newClickView(w *Window) *clickView {
 	head := container.NewBorder(nil, nil, nil, suggest, v.pick)
 	pictures := container.NewGridWithColumns(2, v.section, v.torque)
 	slide := container.NewBorder(nil, nil, widget.NewLabel(w.words.Text("click.turn")), nil, v.turn)
-	v.object = container.NewBorder(head, nil, nil, nil, container.NewVScroll(container.NewVBox(
+	v.object = container.NewBorder(head, nil, nil, nil, container.NewScroll(container.NewVBox(
 		pictures, slide, v.numbers, v.whatIfRow(), heading(w.words.Text("click.seats")), v.seats.object,
 		heading(w.words.Text("click.travel")), v.travel,
 	)))

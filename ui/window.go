@@ -118,6 +118,9 @@ func (w *Window) changed(c store.Change) {
 	if c != store.FileChanged {
 		w.plate.changed()
 	}
+	if c&store.PlanChanged != 0 {
+		w.chart.forget()
+	}
 	if c&(store.PlanChanged|store.TurnChanged) != 0 {
 		w.refreshPage()
 	}
