@@ -32,24 +32,38 @@ type seatRow struct {
 const ladder = 4
 
 func newSeatTable(w *Window) *seatTable {
-	t := &seatTable{w: w, object: container.NewGridWithColumns(6)}
-	for _, key := range []string{"drill", "drop", "holding", "margin", "play", "note"} {
-		head := widget.NewLabel(w.words.Text("seats." + key))
-		head.Truncation = fyne.TextTruncateEllipsis
-		t.object.Add(head)
+	t := &seatTable{w: w, object: container.NewVBox()}
+	head := container.NewGridWithColumns(5)
+	for _, key := range []string{"drop", "holding", "margin", "play", "note"} {
+		head.Add(shortLabel(w.words.Text("seats." + key)))
 	}
+	t.addRow(shortLabel(w.words.Text("seats.drill")), head)
 	t.rows = make([]seatRow, 2*ladder+1)
 	for i := range t.rows {
 		r := &t.rows[i]
 		r.take = widget.NewButton("", func() { w.takeSeat(r.choice.Seat) })
-		t.object.Add(r.take)
+		cells := container.NewGridWithColumns(5)
 		for k := range r.cells {
-			r.cells[k] = widget.NewLabel("")
-			r.cells[k].Truncation = fyne.TextTruncateEllipsis
-			t.object.Add(r.cells[k])
+			r.cells[k] = shortLabel("")
+			cells.Add(r.cells[k])
 		}
+		t.addRow(r.take, cells)
 	}
 	return t
+}
+
+// addRow adds a row: the drill, as wide as its button, and what it does.
+func (t *seatTable) addRow(drill, does fyne.CanvasObject) {
+	const wide = 84 // px: a length in any unit
+	first := container.NewGridWrap(fyne.NewSize(wide, drill.MinSize().Height), drill)
+	t.object.Add(container.NewBorder(nil, nil, first, nil, does))
+}
+
+// shortLabel makes a label that is cut short rather than widen the page.
+func shortLabel(text string) *widget.Label {
+	l := widget.NewLabel(text)
+	l.Truncation = fyne.TextTruncateEllipsis
+	return l
 }
 
 // refresh works the drills out for a catch.
