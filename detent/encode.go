@@ -17,6 +17,7 @@ type (
 	jsonReport struct {
 		Seats    []jsonSeat    `json:"seats"`
 		Findings []jsonFinding `json:"findings"`
+		Click    []jsonClick   `json:"click"`
 	}
 
 	jsonSeat struct {
@@ -59,12 +60,15 @@ type (
 // catalogue. Numbers that come straight from the plan get 0 added: a typed -0
 // is written as 0.
 func (r Report) Encode(w io.Writer, c *words.Catalogue) error {
-	out := jsonReport{Seats: []jsonSeat{}, Findings: []jsonFinding{}}
+	out := jsonReport{Seats: []jsonSeat{}, Findings: []jsonFinding{}, Click: []jsonClick{}}
 	for i := range r.Plate.Seats {
 		out.Seats = append(out.Seats, r.seat(i))
 	}
 	for _, f := range r.Findings {
 		out.Findings = append(out.Findings, r.finding(f, c))
+	}
+	for _, k := range r.Plate.Clicks {
+		out.Click = append(out.Click, r.click(k))
 	}
 	e := json.NewEncoder(w)
 	e.SetIndent("", "  ")

@@ -160,11 +160,14 @@ func TestEveryFixMends(t *testing.T) {
 }
 
 // sameStops reports whether finding g of a later report is about the same stops
-// as f: for two seats, the same stops with the same catches, and else any stop
-// of f.
+// as f: for two seats, the same stops with the same catches; for catches, or the
+// form of all seats, the same catches; and else any stop of f.
 func sameStops(r detent.Report, f check.Finding, later detent.Report, g check.Finding) bool {
 	if f.ID == "stop-outside-travel" || f.ID == "stop-repeated" {
 		return slices.ContainsFunc(g.Angles, func(a geom.Angle) bool { return slices.Contains(f.Angles, a) })
+	}
+	if len(f.Seats) == 0 {
+		return slices.Equal(f.Pockets, g.Pockets)
 	}
 	if len(g.Seats) != 2 {
 		return false
@@ -180,10 +183,11 @@ func sameStops(r detent.Report, f check.Finding, later detent.Report, g check.Fi
 
 func TestWorst(t *testing.T) {
 	p := plan.Default()
-	_, any := detent.Solve(p).Worst()
-	assert.False(t, any, "an empty plan has nothing wrong with it")
-	p.Stops = []plan.Stop{{Angle: 1}, {Angle: 1}}
 	worst, any := detent.Solve(p).Worst()
+	assert.True(t, any)
+	assert.Equal(t, check.Note, worst, "an empty plan has nothing wrong with it, but a detent is no lock")
+	p.Stops = []plan.Stop{{Angle: 1}, {Angle: 1}}
+	worst, any = detent.Solve(p).Worst()
 	assert.True(t, any)
 	assert.Equal(t, check.Error, worst)
 }

@@ -22,8 +22,7 @@ func drawPlan(t *rapid.T) plan.Plan {
 	p.Turntable.PivotBore = rapid.SampledFrom([]float64{0, 8, 150}).Draw(t, "bore")
 	p.Base.Shape = rapid.SampledFrom([]plan.Shape{plan.Disc, plan.Rectangle}).Draw(t, "shape")
 	p.Base.Diameter, p.Base.Width, p.Base.Depth = size.Draw(t, "base"), size.Draw(t, "width"), size.Draw(t, "depth")
-	p.Seat.Diameter = rapid.Float64Range(0.1, 100).Draw(t, "seat")
-	p.Seat.Chamfer = rapid.SampledFrom([]float64{0, 0.3, 50}).Draw(t, "chamfer")
+	drawClick(t, &p)
 	p.Rules.Web = rapid.SampledFrom([]float64{0, 2, 100}).Draw(t, "web rule")
 	p.Rules.Edge = rapid.SampledFrom([]float64{0, 4, 100}).Draw(t, "edge rule")
 	angle := drawnAngle()
@@ -48,6 +47,31 @@ func drawPlan(t *rapid.T) plan.Plan {
 		}}
 	}
 	return p
+}
+
+// drawClick draws a catch, the seats and what the table weighs: more often than
+// not such that the ball clicks.
+func drawClick(t *rapid.T, p *plan.Plan) {
+	usually := func(name string, usual, least, most float64) float64 {
+		return rapid.OneOf(
+			rapid.Float64Range(0.5*usual, 1.5*usual), rapid.SampledFrom([]float64{least, most, usual}), rapid.Float64Range(least, most),
+		).Draw(t, name)
+	}
+	p.Seat.Form = rapid.SampledFrom([]plan.Form{plan.Drilled, plan.Countersunk}).Draw(t, "form")
+	p.Seat.Diameter = usually("seat", 4, 0.1, 100)
+	p.Seat.Chamfer = rapid.SampledFrom([]float64{0, 0.3, 50}).Draw(t, "chamfer")
+	p.Seat.Depth = rapid.OneOf(rapid.Just(0.0), rapid.Float64Range(0, 25)).Draw(t, "depth")
+	p.Seat.DrillPoint = rapid.SampledFrom([]float64{60, 118, 180}).Draw(t, "point")
+	p.Seat.ReliefDiameter = rapid.SampledFrom([]float64{0, 2, 100}).Draw(t, "relief")
+	p.Catch.BallDiameter = usually("ball", 6, 0.1, 100)
+	p.Catch.Protrusion = usually("protrusion", 2, 0.1, 100)
+	p.Catch.FreeForce, p.Catch.FlushForce = usually("free", 8, 0, 1000), usually("flush", 20, 0, 1000)
+	p.Catch.BodyLength = usually("body", 13, 0.1, 100)
+	p.FaceGap = usually("gap", 0.2, -5, 50)
+	p.Shop.Friction, p.Shop.TableFriction = usually("friction", 0.2, 0, 1.5), usually("rubbing", 0.2, 0, 1.5)
+	p.Shop.Load = usually("load", 6, 0, 1000)
+	p.Shop.SeatError, p.Shop.CatchError = usually("seat error", 0.2, 0, 50), usually("catch error", 0.2, 0, 50)
+	p.Shop.Target = usually("target", 0.25, 0, 360)
 }
 
 // drawnAngle draws angles that often meet each other or the seam of a turn.

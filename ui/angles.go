@@ -56,11 +56,7 @@ func (sc scene) angles(c *ink.Canvas, v ink.View, p ink.Palette, angle func(floa
 
 // ground is the paper let through under an angle, so that hatching and lines
 // behind it do not make it hard to read.
-func ground(p ink.Palette) color.RGBA {
-	const share = 0.8
-	scale := func(x uint8) uint8 { return uint8(float64(x)*share + 0.5) }
-	return color.RGBA{scale(p.Paper.R), scale(p.Paper.G), scale(p.Paper.B), scale(255)}
-}
+func ground(p ink.Palette) color.RGBA { return alphaInk(p.Paper, 0.8) }
 
 // spots are the places already lettered, by cells of a coarse grid.
 type spots map[[2]int][]box

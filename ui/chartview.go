@@ -82,13 +82,14 @@ func (l sheetLayout) MinSize([]fyne.CanvasObject) fyne.Size {
 // Layout fills the place.
 func (l sheetLayout) Layout(objects []fyne.CanvasObject, size fyne.Size) { objects[0].Resize(size) }
 
-// refresh makes the chart anew, at once if it can be seen.
+// refresh makes the chart anew.
 func (v *chartView) refresh() {
-	v.pages = nil
-	if v.raster.Visible() && v.w.pages != nil && v.w.pages.SelectedIndex() == 1 {
-		v.show()
-	}
+	v.forget()
+	v.show()
 }
+
+// forget drops the sheets: they are made anew when somebody looks.
+func (v *chartView) forget() { v.pages = nil }
 
 // show shows the sheet the reader has turned to.
 func (v *chartView) show() {

@@ -108,7 +108,7 @@ func TestExportOfAPlanWithErrorsWarns(t *testing.T) {
 
 func TestExportFromTheChartPage(t *testing.T) {
 	w := opened(t, withStops(0, 36))
-	w.showPage(1)
+	w.showPage(chartPage)
 	for _, b := range find[*widget.Button](w.chart.object) {
 		if b.Text == w.words.Text("chart.export") {
 			tap(b)

@@ -3,6 +3,7 @@ package ui
 import (
 	"os"
 	"path/filepath"
+	"strings"
 	"testing"
 	"time"
 
@@ -26,12 +27,11 @@ type desk struct {
 	rings  []func()
 }
 
-// atDesk opens a window on the default plan that keeps files in a folder. Work
-// behind the window is done at once, and time passes by [desk.threeSeconds].
+// atDesk opens a window on the default plan that keeps files in a folder.
+// Time passes by [desk.threeSeconds].
 func atDesk(t *testing.T, folder string) *desk {
 	t.Helper()
 	d := &desk{Window: opened(t, plan.Default()), folder: folder}
-	d.filing.behind = func(work, then func()) { work(); then() }
 	d.filing.clock = recovery.Clock{
 		Now: func() time.Time { return time.Date(2026, 11, 20, 10, 15, 0, 0, time.UTC) },
 		After: func(delay time.Duration, f func()) func() {
@@ -397,9 +397,10 @@ func TestWhatIsNotSavedIsRecoveredAfterACrash(t *testing.T) {
 	require.NotNil(t, d.overlay())
 	options := find[*widget.RadioGroup](d.overlay())[0].Options
 	require.Len(t, options, 1)
-	for _, part := range []string{"mine", a, "2026-11-20"} {
+	for _, part := range []string{"mine", filepath.Base(a), "2026-11-20"} {
 		assert.Contains(t, options[0], part)
 	}
+	assert.Contains(t, d.asked(t), a, "where the file lies")
 	d.answer(t, "recover.do")
 	assert.Equal(t, "mine", d.store.Plan().Title)
 	assert.Equal(t, a, d.store.Path())
@@ -463,6 +464,13 @@ func TestSeveralPlansAreRecoveredOneAtATime(t *testing.T) {
 	d.choose(t, "menu.file", "menu.recover")
 	d.answer(t, "ask.discard")
 	assert.Equal(t, d.words.Text("recover.nothing"), d.status.Text)
+}
+
+func TestALongTitleIsCut(t *testing.T) {
+	assert.Equal(t, "a table", cut(" a\n table ", maxTitle))
+	long := []rune(cut(strings.Repeat("größer ", 1000), maxTitle))
+	assert.Len(t, long, maxTitle)
+	assert.Equal(t, '…', long[maxTitle-1])
 }
 
 func TestACopyThatCannotBeReadIsSaidToBeSo(t *testing.T) {

@@ -35,6 +35,7 @@ func opened(t testing.TB, p plan.Plan) *Window {
 	require.NoError(t, plan.Validate(p))
 	t.Setenv("HOME", t.TempDir()) // where files are looked for
 	w := newWindow(&quitting{App: test.NewTempApp(t)}, p, LightLook)
+	w.filing.behind = func(work, then func()) { work(); then() } // the test driver knows no other goroutine
 	w.Show()
 	w.win.Resize(fyne.NewSize(1180, 780))
 	return w

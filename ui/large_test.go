@@ -18,9 +18,9 @@ func (w *Window) everything(t testing.TB) {
 		w.plate.paint(300, 300)
 	}
 	w.tools.face.SetSelectedIndex(0)
-	w.showPage(1)
+	w.showPage(chartPage)
 	w.chart.paint(300, 424)
-	w.showPage(0)
+	w.showPage(platePage)
 	w.store.SelectAllStops()
 	w.win.Canvas().Capture()
 	w.plate.MouseMoved(mouse(w.onPlate(onRing(33)), 0, 0))

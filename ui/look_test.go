@@ -47,9 +47,9 @@ func TestLooks(t *testing.T) {
 func mostOf(w *Window, page int) (most any) {
 	img := w.plate.paint(300, 300)
 	if page == 1 {
-		w.showPage(1)
+		w.showPage(chartPage)
 		img = w.chart.paint(300, 424)
-		w.showPage(0)
+		w.showPage(platePage)
 	}
 	n := 0
 	for c, count := range colours(img) {

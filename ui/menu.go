@@ -103,10 +103,11 @@ func (w *Window) editMenu() *fyne.Menu {
 func (w *Window) viewMenu() *fyne.Menu {
 	t := w.words.Text
 	return fyne.NewMenu(t("menu.view"),
-		w.command(t("page.plate"), fyne.Key1, ctrl, func() { w.showPage(0); w.focus(w.plate) }),
-		w.command(t("page.chart"), fyne.Key2, ctrl, func() { w.showPage(1) }),
-		w.command(t("menu.checks"), fyne.Key3, ctrl, func() { w.focus(w.findings.list) }),
-		w.command(t("menu.parts"), fyne.Key4, ctrl, w.parts.focus),
+		w.command(t("page.plate"), fyne.Key1, ctrl, func() { w.showPage(platePage); w.focus(w.plate) }),
+		w.command(t("page.click"), fyne.Key2, ctrl, func() { w.showPage(clickPage) }),
+		w.command(t("page.chart"), fyne.Key3, ctrl, func() { w.showPage(chartPage) }),
+		w.command(t("menu.checks"), fyne.Key4, ctrl, func() { w.focus(w.findings.list) }),
+		w.command(t("menu.parts"), fyne.Key5, ctrl, w.parts.focus),
 		fyne.NewMenuItemSeparator(),
 		w.command(t("plate.fit"), fyne.Key0, ctrl, w.plate.fit),
 		w.layersMenu(),

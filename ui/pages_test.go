@@ -43,7 +43,7 @@ func (w *Window) chartButtons(t testing.TB) (back, on *widget.Button) {
 func TestSheetsOfTheChartAreTurned(t *testing.T) {
 	w := opened(t, many(200))
 	w.choose(t, "menu.view", "page.chart")
-	require.Equal(t, 1, w.pages.SelectedIndex())
+	require.Equal(t, chartPage, w.pages.SelectedIndex())
 	n := len(w.chart.pages)
 	require.Greater(t, n, 2, "200 seats take several sheets")
 	back, on := w.chartButtons(t)
@@ -70,7 +70,7 @@ func TestSheetsOfTheChartAreTurned(t *testing.T) {
 
 func TestTheChartIsOnThePaperChosen(t *testing.T) {
 	w := opened(t, withStops(0, 36))
-	w.showPage(1)
+	w.showPage(chartPage)
 	selects := find[*widget.Select](w.chart.object)
 	require.Len(t, selects, 1)
 	tall := w.chart.pages[0]
@@ -81,13 +81,13 @@ func TestTheChartIsOnThePaperChosen(t *testing.T) {
 
 func TestTheChartFollowsThePlan(t *testing.T) {
 	w := opened(t, withStops(0, 36))
-	w.showPage(1)
+	w.showPage(chartPage)
 	before := w.chart.pages
 	require.NoError(t, w.addStops(plan.Stop{Angle: 50}))
 	assert.NotEqual(t, before, w.chart.pages, "it is made anew while it is looked at")
-	w.showPage(0)
+	w.showPage(platePage)
 	require.NoError(t, w.addStops(plan.Stop{Angle: 60}))
 	assert.Nil(t, w.chart.pages, "and not before it is looked at again")
-	w.showPage(1)
+	w.showPage(chartPage)
 	assert.NotNil(t, w.chart.pages)
 }

@@ -1,6 +1,10 @@
 package ui
 
 import (
+	"cmp"
+	"path/filepath"
+	"strings"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
@@ -57,11 +61,15 @@ func (w *Window) offer(found []*recovery.Found) {
 	}
 	list.Required = true
 	list.SetSelected(list.Options[0])
+	file := widget.NewLabel("")
+	file.Wrapping = fyne.TextWrapBreak
 	reason := newProblem()
 	show := func() {
+		file.SetText(found[chosen].Path)
+		file.Hidden = file.Text == ""
 		reason.object.Hide()
 		if err := found[chosen].Err; err != nil {
-			reason.label.SetText(export.Reason(err))
+			reason.label.SetText(t("recover.cannot", words.Args{"Reason": export.Reason(err)}))
 			reason.object.Show()
 		}
 	}
@@ -79,7 +87,7 @@ func (w *Window) offer(found []*recovery.Found) {
 	rows := container.NewScroll(list)
 	rows.SetMinSize(fyne.NewSize(recoverWidth, min(list.MinSize().Height, recoverHeight)))
 
-	s := w.newSheet(t("recover.title"), container.NewVBox(text, rows, reason.object),
+	s := w.newSheet(t("recover.title"), container.NewVBox(text, rows, file, reason.object),
 		answer{text: t("recover.later"), then: func() { release(found) }},
 		answer{text: t("recover.discard"), then: func() { w.discard(found, chosen) }},
 		answer{
@@ -101,11 +109,9 @@ const (
 // copyText describes a copy in one line that no other copy has.
 func (w *Window) copyText(n int, f *recovery.Found) string {
 	t := w.words.Text
+	title := cut(cmp.Or(f.Plan.Title, t("file.new")), maxTitle)
 	args := words.Args{
-		"N": n, "Title": f.Plan.Title, "File": f.Path, "Time": f.Time.Local().Format("2006-01-02 15:04"),
-	}
-	if f.Plan.Title == "" {
-		args["Title"] = t("file.new")
+		"N": n, "Title": title, "File": cut(filepath.Base(f.Path), maxTitle), "Time": f.Time.Local().Format("2006-01-02 15:04"),
 	}
 	switch {
 	case f.Err != nil:
@@ -114,6 +120,18 @@ func (w *Window) copyText(n int, f *recovery.Found) string {
 		return t("recover.unnamed", args)
 	}
 	return t("recover.item", args)
+}
+
+// maxTitle is how much of a title or a name the list shows, in letters.
+const maxTitle = 28
+
+// cut makes a text one line of so many letters at most.
+func cut(text string, most int) string {
+	letters := []rune(strings.Join(strings.Fields(text), " "))
+	if len(letters) <= most {
+		return string(letters)
+	}
+	return string(letters[:most-1]) + "…"
 }
 
 // discard gives up one of the copies and asks about the others.

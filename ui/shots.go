@@ -20,9 +20,10 @@ var shots = []struct {
 	name string
 	show func(*Window)
 }{
-	{"plate", func(w *Window) { w.showPage(0) }},
-	{"chart", func(w *Window) { w.showPage(1) }},
-	{"field", func(w *Window) { w.showPage(0); w.explain(w.fields["seat.diameter"]) }},
+	{"plate", func(w *Window) { w.showPage(platePage) }},
+	{"click", func(w *Window) { w.showPage(clickPage) }},
+	{"chart", func(w *Window) { w.showPage(chartPage) }},
+	{"field", func(w *Window) { w.showPage(platePage); w.explain(w.fields["seat.diameter"]) }},
 	{"guide", func(w *Window) { w.startGuide(); w.guide.show(1) }},
 	{"keys", func(w *Window) { w.guide.end(); w.showKeys() }},
 }

@@ -159,7 +159,7 @@ func TestAnythingCanBeALabel(t *testing.T) {
 		w.press(fyne.KeyReturn)
 		require.Equal(t, label, w.store.Plan().Stops[1].Label, why)
 		assert.Equal(t, label, w.row(t, 1).label.Text, why)
-		w.showPage(1)
+		w.showPage(chartPage)
 		assert.NotPanics(t, func() { w.win.Canvas().Capture() }, why)
 	}
 }

@@ -195,3 +195,9 @@ func mix(a, b color.RGBA, share float64) color.RGBA {
 func alpha(c color.RGBA, share float64) color.NRGBA {
 	return color.NRGBA{c.R, c.G, c.B, uint8(share*255 + 0.5)}
 }
+
+// alphaInk returns an opaque colour made see-through, as the painter takes it.
+func alphaInk(c color.RGBA, share float64) color.RGBA {
+	f := func(x uint8) uint8 { return uint8(float64(x)*share + 0.5) }
+	return color.RGBA{f(c.R), f(c.G), f(c.B), f(255)}
+}

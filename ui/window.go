@@ -32,6 +32,7 @@ type Window struct {
 	plate    *plateView
 	tools    *plateTools
 	turnbar  *turnBar
+	clicks   *clickView
 	chart    *chartView
 	pages    *container.AppTabs
 	parts    *partsPanel
@@ -64,14 +65,16 @@ func newWindow(a fyne.App, p plan.Plan, look Look) *Window {
 	w.plate = newPlateView(w)
 	w.tools = newPlateTools(w)
 	w.turnbar = newTurnBar(w)
+	w.clicks = newClickView(w)
 	w.chart = newChartView(w)
 	w.parts = newPartsPanel(w)
 	w.findings = newFindingList(w)
 	w.pages = container.NewAppTabs(
 		container.NewTabItem(w.words.Text("page.plate"), container.NewBorder(w.tools.object, w.turnbar.object, nil, nil, w.plate)),
+		container.NewTabItem(w.words.Text("page.click"), w.clicks.object),
 		container.NewTabItem(w.words.Text("page.chart"), w.chart.object),
 	)
-	w.pages.OnSelected = func(*container.TabItem) { w.chart.refresh() }
+	w.pages.OnSelected = func(*container.TabItem) { w.refreshPage() }
 
 	w.guide = newGuide(w)
 	panes := newPanes(w.stops.object, w.pages, w.parts.object, w.findings.object)
@@ -115,10 +118,33 @@ func (w *Window) changed(c store.Change) {
 	if c != store.FileChanged {
 		w.plate.changed()
 	}
+	if c&store.PlanChanged != 0 {
+		w.chart.forget()
+	}
+	if c&(store.PlanChanged|store.TurnChanged) != 0 {
+		w.refreshPage()
+	}
 	if c&(store.PlanChanged|store.FileChanged) != 0 {
-		w.chart.refresh()
 		w.showTitle()
 		w.refreshMenu()
+	}
+}
+
+// The pages beside the stops, in order.
+const (
+	platePage = iota
+	clickPage
+	chartPage
+)
+
+// refreshPage brings the page that can be seen up to date; the others are when
+// they are turned to. The plate follows every change by itself.
+func (w *Window) refreshPage() {
+	switch w.pages.SelectedIndex() {
+	case clickPage:
+		w.clicks.refresh()
+	case chartPage:
+		w.chart.refresh()
 	}
 }
 
@@ -142,7 +168,7 @@ func (w *Window) setLook(l Look) {
 	w.theme.look = l
 	w.app.Settings().SetTheme(w.theme)
 	w.plate.changed()
-	w.chart.refresh()
+	w.refreshPage()
 	w.parts.explain.refresh()
 }
 

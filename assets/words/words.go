@@ -26,8 +26,14 @@ type MM float64
 // Deg is an angle in degrees that a [Catalogue] writes in its own style.
 type Deg float64
 
-// Args are the named values of a text: strings, ints, [MM], [Deg] and lists of
-// [Deg].
+// N is a force in newtons, NM a torque in newton metres.
+type (
+	N  float64
+	NM float64
+)
+
+// Args are the named values of a text: strings, ints, [MM], [Deg], lists of
+// [Deg], [N] and [NM].
 type Args map[string]any
 
 // Catalogue is one language with a way to write numbers.
@@ -143,6 +149,10 @@ func (c *Catalogue) value(v any) string {
 		return c.Length(float64(v))
 	case Deg:
 		return c.Angle(float64(v))
+	case N:
+		return trim(float64(v), 1) + " N"
+	case NM:
+		return trim(float64(v), 2) + " N·m"
 	case []Deg:
 		all := make([]string, len(v))
 		for i, d := range v {

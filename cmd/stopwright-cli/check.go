@@ -9,8 +9,8 @@ import (
 
 const checkUsage = `stopwright-cli check PLAN
 
-Says what is wrong with a plan: one line a finding, with its severity, its id
-and a sentence, or "no findings".
+Says what is wrong with a plan, and what is worth knowing: one line a finding,
+with its severity, its id and a sentence.
 
   PLAN   a plan file; - reads standard input
 
@@ -28,9 +28,6 @@ func runCheck(sh *shell, args []string) error {
 		return err
 	}
 	r := detent.Solve(p)
-	if len(r.Findings) == 0 {
-		fmt.Fprintln(sh.out, "no findings")
-	}
 	for _, line := range findings(r, words.English()) {
 		fmt.Fprintln(sh.out, line)
 	}

@@ -14,17 +14,31 @@ import (
 	"stopwright/detent/plan"
 )
 
-// result is what a run left behind.
+// result is what a run left behind. Notes are lines of stderr that tell of
+// nothing wrong, and err is the rest of it.
 type result struct {
 	status   int
 	out, err string
+	notes    string
+}
+
+func newResult(status int, out, stderr string) result {
+	r := result{status: status, out: out}
+	for line := range strings.Lines(stderr) {
+		if strings.HasPrefix(line, "note ") {
+			r.notes += line
+		} else {
+			r.err += line
+		}
+	}
+	return r
 }
 
 // cli runs the program in this process.
 func cli(stdin string, args ...string) result {
 	var out, err bytes.Buffer
 	status := run(args, strings.NewReader(stdin), &out, &err)
-	return result{status, out.String(), err.String()}
+	return newResult(status, out.String(), err.String())
 }
 
 // silent asserts that nothing went wrong and nothing was said of it.
@@ -34,8 +48,8 @@ func (r result) silent(t *testing.T) {
 	assert.Empty(t, r.err)
 }
 
-// complains asserts an exit code and that stderr is lines of the program's own,
-// holding each of the words, and nothing else was written.
+// complains asserts an exit code and that stderr, but for notes, is lines of the
+// program's own, holding each of the words, and nothing else was written.
 func (r result) complains(t *testing.T, status int, words ...string) {
 	t.Helper()
 	assert.Equal(t, status, r.status, r.err)

@@ -27,7 +27,7 @@ func finish(t *testing.T, c *exec.Cmd) result {
 	if exit := (*exec.ExitError)(nil); err != nil && !errors.As(err, &exit) {
 		require.NoError(t, err)
 	}
-	return result{c.ProcessState.ExitCode(), out.String(), stderr.String()}
+	return newResult(c.ProcessState.ExitCode(), out.String(), stderr.String())
 }
 
 func TestOutputOfAProcessThatCannotBeWritten(t *testing.T) {

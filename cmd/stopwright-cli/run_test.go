@@ -156,7 +156,7 @@ func TestOutputThatCannotBeWritten(t *testing.T) {
 func TestInputThatCannotBeRead(t *testing.T) {
 	var out, stderr bytes.Buffer
 	status := run([]string{"check", "-"}, brokenReader{}, &out, &stderr)
-	result{status, out.String(), stderr.String()}.complains(t, statusUnusable, "cannot read standard input: ", "the cable is loose")
+	newResult(status, out.String(), stderr.String()).complains(t, statusUnusable, "cannot read standard input: ", "the cable is loose")
 }
 
 type brokenReader struct{}

@@ -34,11 +34,7 @@ func table(w io.Writer, r detent.Report, c *words.Catalogue) error {
 		}
 		fmt.Fprintln(w)
 	}
-	lines := findings(r, c)
-	if len(lines) == 0 {
-		lines = []string{"no findings"}
-	}
-	_, err := fmt.Fprintln(w, strings.Join(lines, "\n"))
+	_, err := fmt.Fprintln(w, strings.Join(findings(r, c), "\n"))
 	return err
 }
 

@@ -2,6 +2,7 @@ package main
 
 import (
 	"encoding/json"
+	"math"
 	"os"
 	"path/filepath"
 	"slices"
@@ -45,16 +46,26 @@ func TestNewLists(t *testing.T) {
 	assert.Empty(t, entries(t, "."), "a list writes nothing")
 }
 
+// The notes that the vice base gets, and every plan.
+const (
+	dustDown = "note dust-trapped: The seats are blind: they open downwards and lose most of the dust, but not what the balls press in."
+	noLock   = "note not-a-lock: A detent positions, a clamp locks: clamp the table before cutting."
+)
+
 func TestCheck(t *testing.T) {
 	for name, c := range map[string]struct {
 		file   string
 		status int
 		out    []string // lines
 	}{
-		"clean":   {demo(t, "sanding-table"), statusGood, []string{"no findings"}},
-		"no stop": {edited(t, "vice-base", func(p *plan.Plan) { p.Stops = nil }), statusGood, []string{"no findings"}},
+		"clean":   {demo(t, "sanding-table"), statusGood, []string{noLock}},
+		"no stop": {edited(t, "vice-base", func(p *plan.Plan) { p.Stops = nil }), statusGood, []string{noLock}},
+		"only a warning": {edited(t, "sanding-table", func(p *plan.Plan) { p.Shop.Load = 1 }), statusGood, []string{
+			"warning table-lifts: Together the balls lift with 18.8 N, and the load presses down with 9.8 N.", noLock, // 20 - 12*0.1 N at the face
+		}},
 		"overlap": {overlapping(t), statusFindings, []string{
 			"error seats-overlap: Seats A2 at 7.5° and A3 at 8° overlap by 5.3 mm.", // 6 - 2*80*sin(0.25°)
+			dustDown, noLock,
 		}},
 		"two of them": {edited(t, "vice-base", func(p *plan.Plan) {
 			p.Stops = append(p.Stops, plan.Stop{Angle: 8})
@@ -62,6 +73,7 @@ func TestCheck(t *testing.T) {
 		}), statusFindings, []string{
 			"error seats-overlap: Seats A2 at 7.5° and A3 at 8° overlap by 5.3 mm.",
 			"error stop-outside-travel: The stop at 90° lies outside the travel from -3° to 89°.",
+			dustDown, noLock,
 		}},
 	} {
 		t.Run(name, func(t *testing.T) {
@@ -89,7 +101,7 @@ func TestFiveThousandStopsAreGoodInput(t *testing.T) {
 	})
 	r := cli(file, "check", "-")
 	r.silent(t)
-	assert.Equal(t, "no findings\n", r.out)
+	assert.Equal(t, dustDown+"\n"+noLock+"\n", r.out)
 
 	dir := t.TempDir()
 	cli(file, "export", "-", "--dxf", filepath.Join(dir, "a.dxf"), "--csv", filepath.Join(dir, "a.csv")).silent(t)
@@ -102,6 +114,10 @@ func TestReportAsJSON(t *testing.T) {
 		"angle", "label", "catch", "part", "face", "azimuth", "radius", "x", "y",
 		"drill_x", "drill_y", "diameter", "depth", "web", "serves",
 	}
+	clickKeys := []string{
+		"catch", "drop", "contact_angle", "play", "play_angle", "seated_force", "riding_force", "holding_torque",
+		"centring_torque", "drag_torque", "capture_angle", "dead_band", "track_dent",
+	}
 	findingKeys := []string{"id", "severity", "angles", "features", "value", "limit", "unit", "text"}
 	for _, d := range plans.List() {
 		t.Run(d.Name, func(t *testing.T) {
@@ -111,10 +127,18 @@ func TestReportAsJSON(t *testing.T) {
 			var got struct {
 				Seats    []map[string]any
 				Findings []map[string]any
+				Click    []map[string]any
 			}
 			require.NoError(t, json.Unmarshal([]byte(r.out), &got))
 			require.NotEmpty(t, got.Seats)
-			require.NotNil(t, got.Findings, "an empty list, not null")
+			require.NotEmpty(t, got.Findings, "there is always a note")
+			require.Len(t, got.Click, 1, "one catch")
+			for k, x := range got.Click[0] {
+				assert.NotNil(t, x, "%s: the demonstrations click", k)
+			}
+			for _, k := range clickKeys {
+				assert.Contains(t, got.Click[0], k)
+			}
 			for _, s := range got.Seats {
 				for _, k := range seatKeys {
 					assert.Contains(t, s, k)
@@ -127,11 +151,64 @@ func TestReportAsJSON(t *testing.T) {
 	assert.Empty(t, r.err)
 	var got struct{ Findings []map[string]any }
 	require.NoError(t, json.Unmarshal([]byte(r.out), &got))
-	require.Len(t, got.Findings, 1)
+	require.Len(t, got.Findings, 3, "and two notes")
 	for _, k := range findingKeys {
 		assert.Contains(t, got.Findings[0], k)
 	}
 	assert.Equal(t, []any{7.5, 8.0}, got.Findings[0]["angles"])
+}
+
+// A ball of 6 mm that stands out 2 mm sinks 3 - √(3² - 2.25²) mm in a seat of
+// 4.5 mm. Each plan has one thing wrong with that, and another program reads
+// what and by how much.
+func TestReportTellsWhatIsWrongWithTheClick(t *testing.T) {
+	const exact = 1e-9
+	sinks := 3 - math.Sqrt(9-2.25*2.25)
+	for _, c := range []struct {
+		why          string
+		change       func(*plan.Plan)
+		id           string
+		value, limit float64
+		unit         string
+	}{
+		{
+			"a mouth of 0.99 of the ball", func(p *plan.Plan) { p.Seat.Diameter, p.Catch.Protrusion = 0.99*6, 3 },
+			"ball-locks", (math.Asin(0.99) + math.Atan(0.15)) * 180 / math.Pi, 90, "deg",
+		},
+		{"a ball 0.2 mm short of the rim", func(p *plan.Plan) { p.FaceGap = 2 - sinks + 0.2 }, "ball-short", sinks - 0.2, sinks, "mm"},
+		{
+			"a flat-bottomed seat 0.8 mm deep", func(p *plan.Plan) { p.Seat.Depth, p.Seat.DrillPoint, p.Seat.ReliefDiameter = 0.8, 180, 0 },
+			"seat-bottoms", 0.8, sinks, "mm",
+		},
+		{"faces warped to a gap of 1.8 mm", func(p *plan.Plan) { p.FaceGap = 1.8 }, "ball-short", 0.2, sinks, "mm"},
+	} {
+		t.Run(c.why, func(t *testing.T) {
+			r := cli(edited(t, "sanding-table", c.change), "report", "-", "--json")
+			assert.Equal(t, statusFindings, r.status)
+			var got struct {
+				Findings []struct {
+					ID, Severity, Unit string
+					Value, Limit       float64
+					Angles             []float64
+				}
+				Click []map[string]any
+			}
+			require.NoError(t, json.Unmarshal([]byte(r.out), &got))
+			f := got.Findings[0]
+			assert.Equal(t, c.id, f.ID)
+			assert.Equal(t, "error", f.Severity)
+			assert.InDelta(t, c.value, f.Value, exact)
+			assert.InDelta(t, c.limit, f.Limit, exact)
+			assert.Equal(t, c.unit, f.Unit)
+			assert.Len(t, f.Angles, 13, "every stop")
+			for _, other := range got.Findings[1:] {
+				assert.NotEqual(t, "error", other.Severity, other.ID)
+			}
+			require.Len(t, got.Click, 1)
+			assert.Equal(t, "A", got.Click[0]["catch"])
+			assert.Equal(t, c.id == "ball-locks", got.Click[0]["holding_torque"] == nil)
+		})
+	}
 }
 
 func TestReportAsTable(t *testing.T) {
@@ -146,13 +223,14 @@ func TestReportAsTable(t *testing.T) {
 	// x = 80 sin 20°, y = 80 cos 20°; the turntable lies underside up: x changes sign.
 	assert.Equal(t, []string{"A1", "A", "20.000", "80.000", "27.362", "75.175", "-27.362", "75.175", "4.465", "0", "square"},
 		strings.Fields(lines[head+1]))
-	assert.Contains(t, lines[len(lines)-1], "error seats-overlap: ")
+	assert.Contains(t, lines[len(lines)-3], "error seats-overlap: ")
+	assert.Equal(t, []string{dustDown, noLock}, lines[len(lines)-2:])
 
 	r = cli(edited(t, "vice-base", func(p *plan.Plan) { p.Stops, p.Seat.Depth = nil, 0 }), "report", "-")
 	r.silent(t)
 	assert.Contains(t, r.out, "0 seats in the turntable")
 	assert.Contains(t, r.out, "mouth 6 mm, right through.")
-	assert.True(t, strings.HasSuffix(r.out, "\nno findings\n"), r.out)
+	assert.True(t, strings.HasSuffix(r.out, "\n\n"+noLock+"\n"), r.out)
 }
 
 func TestExport(t *testing.T) {
@@ -181,6 +259,7 @@ func TestExportWritesWhateverTheFindings(t *testing.T) {
 	assert.Equal(t, statusFindings, r.status)
 	assert.Empty(t, r.out)
 	assert.Equal(t, "error seats-overlap: Seats A2 at 7.5° and A3 at 8° overlap by 5.3 mm.\n", r.err)
+	assert.Equal(t, dustDown+"\n"+noLock+"\n", r.notes)
 	assert.NotEmpty(t, get(t, "a.csv"))
 }
 

@@ -80,13 +80,13 @@ func open(a fyne.App, p plan.Plan, file diskfile.File, stderr io.Writer) int {
 		return noDisplay
 	}
 	w.KeepIn(ui.OwnFolder())
+	defer w.Ended() // a panic too leaves the last edit for the next start
 	if file.Path != "" {
 		w.Opened(file)
 	}
 	w.Show()
 	w.OfferRecovery()
 	a.Run()
-	w.Ended()
 	return ok
 }
 

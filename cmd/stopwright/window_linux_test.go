@@ -4,7 +4,6 @@ package main
 
 import (
 	"bytes"
-	"fmt"
 	"math"
 	"os"
 	"os/exec"
@@ -46,11 +45,18 @@ type desk struct {
 // wrong.
 func sit(t testing.TB, args ...string) *desk {
 	t.Helper()
+	return sitAt(t, nil, args...)
+}
+
+// sitAt does so with variables of the surrounding, as the home that an earlier
+// run had.
+func sitAt(t testing.TB, vars []string, args ...string) *desk {
+	t.Helper()
 	if os.Getenv("STOPWRIGHT_WINDOW_TEST") != "1" {
 		t.Skip("needs a display of its own: go run ./cmd/setup test")
 	}
 	d := &desk{t: t, ended: make(chan struct{})}
-	d.program, d.stderr = program(t, []string{"DISPLAY=" + os.Getenv("DISPLAY")}, args...)
+	d.program, d.stderr = program(t, append([]string{"DISPLAY=" + os.Getenv("DISPLAY")}, vars...), args...)
 	require.NoError(t, d.program.Start())
 	go func() {
 		d.how = d.program.Wait()
@@ -243,17 +249,7 @@ func TestAStopByTheMouse(t *testing.T) {
 	d := sit(t, path)
 	d.until("the title names the file", func() bool { return strings.Contains(d.title(), "table.stopwright") })
 
-	// Down from the middle of the window, which lies on the plate, the ring is
-	// met at about half a turn. Nothing on the way takes a click amiss.
-	var width, height int
-	_, err := fmt.Sscanf(d.do("getwindowgeometry", "--shell", d.window),
-		"WINDOW="+d.window+"\nX=%d\nY=%d\nWIDTH=%d\nHEIGHT=%d", new(int), new(int), &width, &height)
-	require.NoError(t, err)
-	const step = 10 // px, less than the ring is wide for a click
-	for y := height / 2; y < height && !d.within(time.Second, d.unsaved); y += step {
-		d.click(width/2-15, y) // the right pane is the wider by 30
-	}
-	require.True(t, d.unsaved(), "no click added a stop")
+	d.addByClick()
 
 	d.key("ctrl+q")
 	d.key("Escape")

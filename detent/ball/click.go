@@ -86,14 +86,37 @@ func (c *Click) judge() State {
 		return FallsIn
 	}
 	c.play = c.rattle()
-	for i := range c.seat.spans {
-		// The angle falls along an edge and stays on a slope, so it is greatest
-		// where a span begins.
-		if c.seat.end(i) > c.play && c.locked(c.seat.inSpan(i, max(c.seat.spans[i].from, c.play))) {
-			return Locks
-		}
+	if c.locked(c.steepest()) {
+		return Locks
 	}
 	return Clicks
+}
+
+// Steepest returns the greatest contact angle that the ball meets on its way
+// out of the stop, from its axis. It is false for a ball that cannot reach the
+// seat or falls in.
+func (c *Click) Steepest() (geom.Angle, bool) {
+	if c.state == CannotReach || c.state == FallsIn {
+		return 0, false
+	}
+	t := c.steepest()
+	return geom.FromRadians(math.Atan2(t.sin, t.cos)), true
+}
+
+// steepest returns the touch with the greatest contact angle from the end of
+// the play outwards. The angle falls along an edge and stays on a slope, so it
+// is greatest where a span begins.
+func (c *Click) steepest() touch {
+	worst := touch{cos: 1}
+	for i := range c.seat.spans {
+		if c.seat.end(i) <= c.play {
+			continue
+		}
+		if t := c.seat.inSpan(i, max(c.seat.spans[i].from, c.play)); t.cos < worst.cos {
+			worst = t
+		}
+	}
+	return worst
 }
 
 // rattle returns how far the ball can go sideways before the seat lifts it.

@@ -1,6 +1,7 @@
 package check
 
 import (
+	"maps"
 	"math"
 
 	"stopwright/detent/geom"
@@ -8,7 +9,22 @@ import (
 )
 
 // cases holds the fixtures of every check, by its id.
-var cases = map[string][]fixture{
+var cases = merged(placeCases, ballCases, pocketCases, torqueCases)
+
+// casesOneWayUp need a base that is no disc, or a collar, or say something else
+// the other way up.
+var casesOneWayUp = merged(placeCasesOneWayUp, pocketCasesOneWayUp)
+
+func merged(tables ...map[string][]fixture) map[string][]fixture {
+	out := map[string][]fixture{}
+	for _, t := range tables {
+		maps.Copy(out, t)
+	}
+	return out
+}
+
+// placeCases are about where seats, tracks and stops lie.
+var placeCases = map[string][]fixture{
 	"seats-overlap": {
 		{
 			"half a millimetre into each other", build([]float64{0, turnForWeb(-0.5)}),
@@ -358,8 +374,7 @@ var cases = map[string][]fixture{
 	},
 }
 
-// casesOneWayUp need a base that is no disc, or a collar.
-var casesOneWayUp = map[string][]fixture{
+var placeCasesOneWayUp = map[string][]fixture{
 	"web-thin": {
 		{
 			"beside a screw of the collar", build([]float64{22.5}, func(p *plan.Plan) {

@@ -40,6 +40,10 @@ type Check struct {
 var All = []Check{
 	seatsOverlap, webThin, edgeThin, featureOverlap,
 	trackCrossed, trackLeaves, stopOutsideTravel, stopRepeated,
+	ballFallsIn, ballLocks, ballCannotReach, ballShort, seatBottoms,
+	pocketBreaksThrough, pocketEdge, drillBreaksThrough,
+	willNotCentre, deadBandWide, tableLifts, stopStiff,
+	dustTrapped, notALock,
 }
 
 // Run asks every check of a plate.

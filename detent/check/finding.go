@@ -30,8 +30,10 @@ func (f Finding) Wrong() bool { return f.Severity != Note }
 
 // The units of values and limits.
 const (
-	mm  = "mm"
-	deg = "deg"
+	mm     = "mm"
+	deg    = "deg"
+	nm     = "N·m"
+	newton = "N"
 )
 
 // FeatureName returns the maker's label of a feature, or what it is and its

@@ -45,6 +45,19 @@ func BoreOf(p plan.Plan, part plan.Part) float64 {
 	return p.Turntable.PivotBore
 }
 
+// ThicknessOf returns the thickness of a part, mm; 0 for a collar there is not.
+func ThicknessOf(p plan.Plan, part plan.Part) float64 {
+	switch {
+	case part == plan.PartTurntable:
+		return p.Turntable.Thickness
+	case part == plan.PartBase:
+		return p.Base.Thickness
+	case p.Collar != nil:
+		return p.Collar.Thickness
+	}
+	return 0
+}
+
 // Inside returns how far (mm) p lies inside the outer edge; negative outside,
 // where past a corner it is the larger of the two distances to the sides' lines.
 func (o Outline) Inside(p geom.Point) float64 {

@@ -134,6 +134,7 @@ func TestMaterialBesideASeat(t *testing.T) {
 func TestPockets(t *testing.T) {
 	p := plan.Default()
 	p.Catch = plan.Catch{
+		BallDiameter: 6, Protrusion: 2,
 		BodyDiameter: 8, BodyLength: 13, FlangeDiameter: 9.5, FlangeThickness: 1,
 		BodyAllowance: 0.1, RecessAllowance: 0.5,
 	}

@@ -24,6 +24,8 @@ type Plate struct {
 	Pockets  []Pocket
 	Tracks   []Track
 	Features []Feature
+	Clicks   []Click // one a catch
+	Holds    []Hold  // one for each set of catches that drop together
 
 	index ringIndex
 }
@@ -41,6 +43,8 @@ func New(p plan.Plan) *Plate {
 	pl.Pockets = pockets(p)
 	pl.Tracks = tracks(p, pl.Sigma)
 	pl.Features = features(p)
+	pl.Clicks = clicks(p)
+	pl.Holds = holds(p, pl.Stops, pl.Clicks)
 	return pl
 }
 

@@ -31,6 +31,7 @@ type Sheet struct {
 	Bore float64 // diameter of the bore on the pivot; 0: none
 
 	Drill Drill // for the seats
+	Loose Loose // a ball to gauge them with
 	Pins  Pins
 	Seats []Seat // by catch, then by angle
 	Datum int    // the seat the others are measured from; -1: no seat yet
@@ -46,7 +47,7 @@ func New(r detent.Report, info drawing.Info) Chart {
 	pl := r.Plate
 	c := Chart{Title: strings.TrimSpace(pl.Plan.Title), Date: strings.TrimSpace(info.Date), Words: info.Words}
 	seats := newSheet(pl, pl.SeatsPart)
-	seats.Drill = drillOf(pl.Plan)
+	seats.Drill, seats.Loose = drillOf(pl.Plan), looseOf(pl.Plan)
 	seats.Pins = pinsOf(pl.Plan)
 	seats.Seats, seats.Datum = seatRows(pl, seats.Pins), pl.Datum()
 	catches := newSheet(pl, pl.CatchPart)

@@ -111,8 +111,8 @@ func csvHead(c Chart, s Sheet) [][]string {
 	rows = append(rows,
 		[]string{name("drill"), mm(s.Drill.Diameter)},
 		[]string{name("point"), deg(s.Drill.Point)},
-		[]string{name("pins"), mm(s.Pins.Diameter)},
 	)
+	rows = append(append(rows, csvLoose(c, s.Loose)...), []string{name("pins"), mm(s.Pins.Diameter)})
 	if s.Pins.Pivot > 0 {
 		rows = append(rows, []string{name("pivot-pin"), mm(s.Pins.Pivot)})
 		for _, radius := range s.rings() {

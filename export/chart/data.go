@@ -26,7 +26,7 @@ func facts(c Chart, s Sheet) []fact {
 	}
 	if s.HoldsSeats() {
 		list = append(list, fact{say("drill"), drillText(c, s.Drill)}, fact{say("depth"), depthText(c, s.Drill)})
-		list = append(list, fact{say("pins"), pinsText(c, s.Pins)})
+		list = append(list, fact{say("loose"), looseText(c, s.Loose)}, fact{say("pins"), pinsText(c, s.Pins)})
 		return append(list, pivotFacts(c, s)...)
 	}
 	hole := func(diameter, depth float64) string {

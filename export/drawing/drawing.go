@@ -26,6 +26,7 @@ const (
 	SeatItem
 	PocketItem
 	FeatureItem
+	BallItem // counts in the plan's catches
 )
 
 // Drawing is a list of entities in one frame, mm, in drawing order.

@@ -12,7 +12,7 @@ import (
 // the axis, which holds firmly and still lets it ride out.
 const (
 	rimShare    = 0.75
-	coneShare   = 0.9 // above the 0.71 at which a 90° cone's rim would touch first
+	coneShare   = 0.78 // above the 0.71 at which a 90° cone's rim would touch first; wider, and a screwed-in ball would not reach its cone
 	reliefShare = 0.4
 )
 

@@ -20,8 +20,8 @@ type Found struct {
 	slot *slot
 }
 
-// Find returns the copies left behind in a folder, the newest first. One that
-// tells nothing new, as its file holds the same plan, is removed. A folder that
+// Find returns the copies left behind in a folder, the newest first and those
+// that cannot be read last. One that tells nothing new, as its file holds the same plan, is removed. A folder that
 // is not there has none.
 func Find(folder string) ([]*Found, error) {
 	entries, err := os.ReadDir(folder)
@@ -31,7 +31,7 @@ func Find(folder string) ([]*Found, error) {
 	if err != nil {
 		return nil, &export.FileError{Doing: "read", Path: folder, Reason: export.Reason(err), Err: err}
 	}
-	var found []*Found
+	var found, unreadable []*Found
 	for _, id := range ids(entries) {
 		s, err := claim(folder, id)
 		if err != nil {
@@ -43,10 +43,14 @@ func Find(folder string) ([]*Found, error) {
 			_ = s.remove()
 			continue
 		}
-		found = append(found, f)
+		if f.Err != nil {
+			unreadable = append(unreadable, f)
+		} else {
+			found = append(found, f)
+		}
 	}
 	slices.SortStableFunc(found, func(a, b *Found) int { return b.Time.Compare(a.Time) })
-	return found, nil
+	return append(found, unreadable...), nil
 }
 
 // ids returns the names of the slots among a folder's files, each once.
