@@ -32,7 +32,7 @@ func TestTheWindowSpeaksGerman(t *testing.T) {
 	for _, l := range find[*widget.Label](w.stops.object) {
 		headings = append(headings, l.Text)
 	}
-	assert.Contains(t, headings, "Raststellungen")
+	assert.Contains(t, headings, "Stellungen")
 	assert.Equal(t, "de", w.app.Preferences().String(languageSetting), "kept for the next run")
 
 	// Edits reach the new views, and fields read and write a decimal comma.
