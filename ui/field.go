@@ -189,7 +189,7 @@ func (w *Window) quantity(unit string, x float64) string {
 	case degrees:
 		return w.units().AngleLimit(x)
 	}
-	return strings.TrimSpace(measure.Trim(x, plainDecimals) + " " + w.unitSign(unit))
+	return strings.TrimSpace(w.decimal(measure.Trim(x, plainDecimals)) + " " + w.unitSign(unit))
 }
 
 // fieldText returns a field's value as it is shown.
@@ -198,11 +198,11 @@ func (w *Window) fieldText(f plan.Field) string {
 	case f.Kind == plan.TextField || f.Kind == plan.ChoiceField:
 		return f.Text
 	case f.Unit == millimetres:
-		return w.units().LengthField(f.Number)
+		return w.decimal(w.units().LengthField(f.Number))
 	case f.Unit == degrees:
-		return w.units().AngleField(f.Number)
+		return w.decimal(w.units().AngleField(f.Number))
 	}
-	return measure.Trim(f.Number, plainDecimals)
+	return w.decimal(measure.Trim(f.Number, plainDecimals))
 }
 
 // plainDecimals is how many decimals a field shows of a number that is neither

@@ -115,7 +115,7 @@ func (w *Window) viewMenu() *fyne.Menu {
 		w.lengthsMenu(), w.anglesMenu(),
 		w.command(t("menu.units.next"), fyne.KeyU, ctrl, w.nextUnits),
 		w.explainItem(),
-		w.lookMenu(),
+		w.lookMenu(), w.languageMenu(),
 	)
 }
 

@@ -86,8 +86,8 @@ func (t *seatTable) refresh(catch int) {
 			texts[0], texts[3] = t.w.words.Length(c.Drop), t.w.words.Angle(c.Play)
 		}
 		if c.State == ball.Clicks {
-			texts[1] = strconv.FormatFloat(c.Holding, 'f', 2, 64) + " N·m"
-			texts[2] = strconv.FormatFloat(c.Margin(), 'f', 1, 64) + " ×"
+			texts[1] = t.w.decimal(strconv.FormatFloat(c.Holding, 'f', 2, 64)) + " N·m"
+			texts[2] = t.w.decimal(strconv.FormatFloat(c.Margin(), 'f', 1, 64)) + " ×"
 		}
 		for k, text := range texts {
 			r.cells[k].SetText(text)

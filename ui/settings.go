@@ -23,6 +23,7 @@ func (w *Window) recall() {
 		w.setLook(l)
 	}
 	w.parts.explain.on = !kept.Bool(plainSetting)
+	w.speak(kept.String(languageSetting))
 	w.win.SetMainMenu(w.mainMenu())
 }
 
@@ -64,17 +65,17 @@ func (w *Window) units() units.Style { return w.store.View().Units }
 
 // windowWords returns the words of the window, which writes numbers as the view
 // has it.
-func (w *Window) windowWords() *words.Catalogue {
-	c := words.English()
-	c.Length = func(mm float64) string { return w.units().Length(mm) }
-	c.Angle = func(deg float64) string { return w.units().Angle(deg) }
+func (w *Window) windowWords(language string) *words.Catalogue {
+	c := inWords(language)
+	c.Length = func(mm float64) string { return c.Decimal(w.units().Length(mm)) }
+	c.Angle = func(deg float64) string { return c.Decimal(w.units().Angle(deg)) }
 	return c
 }
 
 // sheetWords returns the words of charts and drawings: millimetres and decimal
 // degrees, with a true minus sign.
-func sheetWords() *words.Catalogue {
-	c := words.English()
+func sheetWords(language string) *words.Catalogue {
+	c := inWords(language)
 	c.Length, c.Angle = units.Style{}.Length, units.Style{}.Angle
 	return c
 }

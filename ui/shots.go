@@ -9,6 +9,7 @@ import (
 
 	"fyne.io/fyne/v2"
 
+	"stopwright/assets/words"
 	"stopwright/export"
 )
 
@@ -28,9 +29,9 @@ var shots = []struct {
 	{"keys", func(w *Window) { w.guide.end(); w.showKeys() }},
 }
 
-// Shots writes a picture of every page and of what helps, in every look, at two sizes, into a
-// folder, and returns their paths. It needs an application without a display,
-// whose windows can be painted into an image.
+// Shots writes a picture of every page and of what helps, in every language and
+// look, at two sizes, into a folder, and returns their paths. It needs an
+// application without a display, whose windows can be painted into an image.
 func Shots(a fyne.App, folder string) ([]string, error) {
 	if err := os.MkdirAll(folder, 0o755); err != nil {
 		return nil, err
@@ -40,23 +41,36 @@ func Shots(a fyne.App, folder string) ([]string, error) {
 		return nil, err
 	}
 	var written []string
-	for _, look := range []Look{LightLook, DarkLook, BlackOnWhiteLook, WhiteOnBlackLook} {
-		w := newWindow(a, p, look)
-		w.Show()
-		for _, s := range shots {
-			s.show(w)
-			for _, size := range shotSizes {
-				w.win.Resize(size)
-				file := fmt.Sprintf("%s-%s-%.0fx%.0f.png", s.name, look, size.Width, size.Height)
-				path := filepath.Join(folder, file)
-				image := w.win.Canvas().Capture()
-				if err := export.WriteFile(path, func(out io.Writer) error { return png.Encode(out, image) }); err != nil {
-					return written, err
-				}
-				written = append(written, path)
+	for _, language := range words.Languages() {
+		for _, look := range []Look{LightLook, DarkLook, BlackOnWhiteLook, WhiteOnBlackLook} {
+			w := newWindow(a, p, look)
+			w.speak(language)
+			w.Show()
+			name := fmt.Sprintf("%s-%s", language, look)
+			paths, err := w.shoot(filepath.Join(folder, name))
+			written = append(written, paths...)
+			if err != nil {
+				return written, err
 			}
+			w.win.Hide()
 		}
-		w.win.Hide()
+	}
+	return written, nil
+}
+
+// shoot writes the window's pictures; their names begin with prefix.
+func (w *Window) shoot(prefix string) (written []string, err error) {
+	for _, s := range shots {
+		s.show(w)
+		for _, size := range shotSizes {
+			w.win.Resize(size)
+			path := fmt.Sprintf("%s-%s-%.0fx%.0f.png", prefix, s.name, size.Width, size.Height)
+			image := w.win.Canvas().Capture()
+			if err := export.WriteFile(path, func(out io.Writer) error { return png.Encode(out, image) }); err != nil {
+				return written, err
+			}
+			written = append(written, path)
+		}
 	}
 	return written, nil
 }

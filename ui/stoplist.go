@@ -147,7 +147,7 @@ func newStopRow(l *stopList) *stopRow {
 	r := &stopRow{l: l, index: -1}
 	tell := func(err error) { l.why.tell(err) }
 	r.angle = newValueEntry(
-		func() string { return l.w.units().AngleField(r.stop().Angle) },
+		func() string { return l.w.decimal(l.w.units().AngleField(r.stop().Angle)) },
 		func(text string) (func() error, error) {
 			a, err := measure.ParseAngle(text)
 			if err == nil {

@@ -14,11 +14,14 @@ import (
 // Window is the program's one window: it makes the views, tells them when the
 // store has changed, and carries out what they call back for.
 type Window struct {
-	app    fyne.App
-	win    fyne.Window
-	store  *store.Store
-	words  *words.Catalogue
-	theme  benchTheme
+	app   fyne.App
+	win   fyne.Window
+	store *store.Store
+	words *words.Catalogue
+	theme benchTheme
+
+	language string // chosen; empty: the system's
+
 	filing filing
 
 	// sheetWords letter charts and drawings, which are in mm whatever the
@@ -55,10 +58,25 @@ func NewWindow(a fyne.App, p plan.Plan) *Window {
 
 func newWindow(a fyne.App, p plan.Plan, look Look) *Window {
 	w := &Window{app: a, store: store.New(p), theme: benchTheme{look}, filing: newFiling()}
-	w.words, w.sheetWords = w.windowWords(), sheetWords()
+	w.language = english
+	w.words, w.sheetWords = w.windowWords(english), sheetWords(english)
 	a.Settings().SetTheme(w.theme)
 	w.win = a.NewWindow(w.words.Text("app.name"))
 	w.readFields()
+	w.build()
+	w.win.SetCloseIntercept(w.Quit)
+	w.win.SetOnDropped(w.dropped)
+	a.Lifecycle().SetOnEnteredForeground(w.lookAtDisk)
+	w.win.SetMainMenu(w.mainMenu())
+	w.win.Resize(fyne.NewSize(1180, 780))
+
+	w.store.OnChange(w.changed)
+	w.showTitle()
+	return w
+}
+
+// build makes the views and puts them into the window.
+func (w *Window) build() {
 	w.status = widget.NewLabel("")
 	w.status.Truncation = fyne.TextTruncateEllipsis
 	w.stops = newStopList(w)
@@ -79,15 +97,6 @@ func newWindow(a fyne.App, p plan.Plan, look Look) *Window {
 	w.guide = newGuide(w)
 	panes := newPanes(w.stops.object, w.pages, w.parts.object, w.findings.object)
 	w.win.SetContent(container.NewStack(container.NewBorder(nil, w.status, nil, nil, panes), w.guide.card.overlay))
-	w.win.SetCloseIntercept(w.Quit)
-	w.win.SetOnDropped(w.dropped)
-	a.Lifecycle().SetOnEnteredForeground(w.lookAtDisk)
-	w.win.SetMainMenu(w.mainMenu())
-	w.win.Resize(fyne.NewSize(1180, 780))
-
-	w.store.OnChange(w.changed)
-	w.showTitle()
-	return w
 }
 
 // Show shows the window and begins with the line that adds stops.

@@ -150,9 +150,9 @@ func (c *Catalogue) value(v any) string {
 	case Deg:
 		return c.Angle(float64(v))
 	case N:
-		return trim(float64(v), 1) + " N"
+		return c.Decimal(trim(float64(v), 1)) + " N"
 	case NM:
-		return trim(float64(v), 2) + " N·m"
+		return c.Decimal(trim(float64(v), 2)) + " N·m"
 	case []Deg:
 		all := make([]string, len(v))
 		for i, d := range v {
@@ -165,6 +165,15 @@ func (c *Catalogue) value(v any) string {
 		return strconv.Itoa(v)
 	}
 	return fmt.Sprint(v)
+}
+
+// Decimal writes a number that has a decimal point with the decimal mark of the
+// catalogue's language: a comma in German.
+func (c *Catalogue) Decimal(number string) string {
+	if c.Language == "de" {
+		return strings.Replace(number, ".", ",", 1)
+	}
+	return number
 }
 
 // trim writes x with at most n decimals and without trailing zeros or -0.

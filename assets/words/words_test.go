@@ -2,6 +2,7 @@ package words_test
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -63,7 +64,7 @@ func TestUnitsAreTheCallersToChoose(t *testing.T) {
 }
 
 func TestLanguages(t *testing.T) {
-	assert.Equal(t, []string{"en"}, words.Languages())
+	assert.Equal(t, []string{"de", "en"}, words.Languages())
 	for _, l := range words.Languages() {
 		c, err := words.In(l)
 		require.NoError(t, err)
@@ -71,7 +72,7 @@ func TestLanguages(t *testing.T) {
 		assert.ElementsMatch(t, words.English().Keys(), c.Keys(), "every language says everything")
 	}
 	_, err := words.In("xx")
-	assert.EqualError(t, err, `no language "xx"; there are en`)
+	assert.EqualError(t, err, `no language "xx"; there are de, en`)
 }
 
 var gap = regexp.MustCompile(`{{\.(\w+)}}`)
@@ -88,4 +89,24 @@ func TestGapsAreWellFormed(t *testing.T) {
 		assert.NotEmpty(t, strings.TrimSpace(c.Text(key)), key)
 	}
 	assert.False(t, c.Has("no.such.key"))
+}
+
+// gaps are the places of a text that are filled in.
+var gaps = regexp.MustCompile(`\{\{\.\w+\}\}`)
+
+// Every language says everything, and fills in the same values.
+func TestLanguagesSayTheSame(t *testing.T) {
+	english := words.English()
+	require.Contains(t, words.Languages(), "de")
+	for _, language := range words.Languages() {
+		c, err := words.In(language)
+		require.NoError(t, err)
+		assert.Equal(t, english.Keys(), c.Keys(), "%s: keys missing or left over", language)
+		for _, key := range english.Keys() {
+			want, got := gaps.FindAllString(english.Text(key), -1), gaps.FindAllString(c.Text(key), -1)
+			slices.Sort(want)
+			slices.Sort(got)
+			assert.Equal(t, slices.Compact(want), slices.Compact(got), "%s %s", language, key)
+		}
+	}
 }
