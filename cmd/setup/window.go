@@ -43,7 +43,11 @@ func (s *setup) build(ctx context.Context, root string) (program string, err err
 		return "", failed("There is no place to build in: %v.", err)
 	}
 	program = filepath.Join(cache, module, module)
-	words := []string{"go", "build", "-buildvcs=false"} // a clone owned by somebody else must build too
+	words := []string{
+		"go", "build",
+		"-buildvcs=false",     // a clone owned by somebody else must build too
+		"-tags=no_animations", // a blinking cursor has the whole window painted again and again
+	}
 	if platformOf(s.machine) == windows {
 		program += ".exe"
 		words = append(words, "-ldflags=-H=windowsgui") // else a console opens with the window
