@@ -76,7 +76,7 @@ func (w *Window) exportWarning() fyne.CanvasObject {
 			n++
 		}
 	}
-	p := newProblem()
+	p := newProblem(w)
 	if n > 0 {
 		p.label.SetText(w.words.Text("export.errors", words.Args{"N": n}))
 		p.object.Show()

@@ -33,7 +33,7 @@ func (w *Window) newFieldRow(f plan.Field) fieldRow {
 	case plan.FlagField:
 		return w.flagRow(f, name)
 	}
-	problem := newProblem()
+	problem := newProblem(w)
 	e := newValueEntry(
 		func() string { return w.fieldText(w.fieldAt(f)) },
 		func(text string) (func() error, error) { return w.readField(f, text) },
@@ -226,13 +226,14 @@ func (w *Window) unitSign(unit string) string {
 
 // problem is the line below a field that says what is wrong with it.
 type problem struct {
+	w      *Window
 	label  *widget.Label
 	object *fyne.Container
 	moved  func() // what is below must move up or down
 }
 
-func newProblem() *problem {
-	p := &problem{label: widget.NewLabel(""), moved: func() {}}
+func newProblem(w *Window) *problem {
+	p := &problem{w: w, label: widget.NewLabel(""), moved: func() {}}
 	p.label.Wrapping = fyne.TextWrapWord
 	p.label.Importance = widget.DangerImportance
 	sign := widget.NewIcon(theme.NewErrorThemedResource(theme.ErrorIcon()))
@@ -248,6 +249,6 @@ func (p *problem) tell(err error) {
 		p.object.Hide()
 		return
 	}
-	p.label.SetText(err.Error())
+	p.label.SetText(p.w.inWords(err))
 	p.object.Show()
 }

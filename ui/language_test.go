@@ -55,3 +55,28 @@ func TestAnUnknownLanguageIsEnglish(t *testing.T) {
 	w.speak("xx")
 	assert.Equal(t, "File", w.win.MainMenu().Items[0].Label)
 }
+
+// What is typed and not understood is explained in the window's language.
+func TestWhatIsMisreadIsExplainedInWords(t *testing.T) {
+	w := opened(t, withStops(0))
+	for _, language := range []string{"en", "de"} {
+		w.speak(language)
+		for unit, texts := range map[string][]string{
+			"mm":      {"", "much", "1e3", "3 furlongs", "1/0", "1,234.5"},
+			"degrees": {"", "much", "30'", "12°75'", "12 x"},
+			"N":       {"", "much", "1e3"},
+		} {
+			for _, text := range texts {
+				_, err := w.readField(plan.Field{Path: "seat.diameter", Unit: unit}, text)
+				require.Error(t, err, "%s %q", unit, text)
+				said := w.inWords(err)
+				assert.NotContains(t, said, "[", "%s %q", unit, text)
+				assert.NotContains(t, said, "{{", "%s %q", unit, text)
+				assert.Contains(t, said, text)
+				if language == "de" {
+					assert.NotContains(t, said, "write", "%s %q", unit, text)
+				}
+			}
+		}
+	}
+}

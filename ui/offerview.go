@@ -36,7 +36,7 @@ const (
 )
 
 func newOfferView(w *Window) *offerView {
-	v := &offerView{w: w, summary: widget.NewLabel(""), why: newProblem()}
+	v := &offerView{w: w, summary: widget.NewLabel(""), why: newProblem(w)}
 	v.summary.Wrapping = fyne.TextWrapWord
 	v.list = newSheetList(
 		func() int { return len(v.rows) },

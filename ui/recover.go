@@ -63,7 +63,7 @@ func (w *Window) offer(found []*recovery.Found) {
 	list.SetSelected(list.Options[0])
 	file := widget.NewLabel("")
 	file.Wrapping = fyne.TextWrapBreak
-	reason := newProblem()
+	reason := newProblem(w)
 	show := func() {
 		file.SetText(found[chosen].Path)
 		file.Hidden = file.Text == ""

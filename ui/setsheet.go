@@ -35,7 +35,7 @@ func (w *Window) setCommand() *fyne.MenuItem {
 // askSet asks for a set of stops.
 func (w *Window) askSet() {
 	t := w.words.Text
-	s := &setSheet{w: w, form: container.NewVBox(), note: widget.NewLabel(""), why: newProblem(), view: newOfferView(w)}
+	s := &setSheet{w: w, form: container.NewVBox(), note: widget.NewLabel(""), why: newProblem(w), view: newOfferView(w)}
 	s.note.Wrapping = fyne.TextWrapWord
 	names := make([]string, len(setKinds))
 	for i, k := range setKinds {

@@ -34,7 +34,7 @@ type stopList struct {
 
 func newStopList(w *Window) *stopList {
 	l := &stopList{
-		w: w, add: newAddEntry(w.offerList), why: newProblem(), note: newNote(), fence: newFenceAsk(w),
+		w: w, add: newAddEntry(w.offerList), why: newProblem(w), note: newNote(), fence: newFenceAsk(w),
 		count: widget.NewLabel(""),
 	}
 	l.add.SetPlaceHolder(w.words.Text("stops.new"))

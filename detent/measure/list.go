@@ -231,6 +231,3 @@ func ends(r rune) bool {
 	mark := marks[r]
 	return mark == "°" || mark == "'" || mark == `"` || unicode.IsLetter(r) || vulgar[r] != [2]string{}
 }
-
-// Shown returns the text as fit to stand in a message of one line.
-func (p *LineProblem) Shown() string { return shown(p.Text) }

@@ -49,6 +49,9 @@ type SyntaxError struct {
 	Reason Reason
 }
 
+// Shown returns the text as fit to stand in a message of one line.
+func (e *SyntaxError) Shown() string { return shown(e.Text) }
+
 // Error says in one sentence what was typed and what would be understood.
 func (e *SyntaxError) Error() string {
 	kind := kindWords[e.Kind]
