@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/test"
 	"github.com/stretchr/testify/require"
 
@@ -52,6 +53,32 @@ func BenchmarkPlateFrame(b *testing.B) {
 				edit()
 				w.win.Canvas().Capture()
 			}
+		})
+	}
+}
+
+// BenchmarkDragStep is one step of a seat dragged along its ring, from the
+// pointer's event to the painted plate.
+func BenchmarkDragStep(b *testing.B) {
+	for _, n := range []int{9, 720} {
+		b.Run(strconv.Itoa(n), func(b *testing.B) {
+			w := newWindow(test.NewTempApp(b), roomyPlan(n), LightLook)
+			w.Show()
+			w.win.Resize(fyne.NewSize(1600, 1000))
+			v := w.plate
+			v.paint(800, 800)
+			seat := w.store.Report().Plate.Seats[n/2]
+			at := v.position(v.scene.fromPart(w.store.Report().Plate.SeatsPart, seat.Centre))
+			v.MouseDown(&desktop.MouseEvent{PointEvent: fyne.PointEvent{Position: at}, Button: desktop.MouseButtonPrimary})
+			step := float32(1)
+			b.ReportAllocs()
+			for b.Loop() {
+				step = -step
+				at = at.AddXY(step*3, 0)
+				v.Dragged(&fyne.DragEvent{PointEvent: fyne.PointEvent{Position: at}, Dragged: fyne.Delta{DX: step * 3}})
+				v.paint(800, 800)
+			}
+			v.DragEnd()
 		})
 	}
 }
