@@ -49,7 +49,7 @@ func TestNewLists(t *testing.T) {
 // The notes that the vice base gets, and every plan.
 const (
 	dustDown = "note dust-trapped: The seats are blind: they open downwards and lose most of the dust, but not what the balls press in."
-	noLock   = "note not-a-lock: A detent positions, a clamp locks: clamp the table before cutting."
+	noLock   = "note not-a-lock: A detent positions, a clamp locks: clamp before cutting."
 )
 
 func TestCheck(t *testing.T) {

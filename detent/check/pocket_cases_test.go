@@ -26,7 +26,7 @@ func side(name string, web float64) plan.Placement {
 const (
 	dustUp   = "The seats are blind and without a relief hole: dust will pack in them."
 	dustDown = "The seats are blind: they open downwards and lose most of the dust, but not what the balls press in."
-	clamp    = "A detent positions, a clamp locks: clamp the table before cutting."
+	clamp    = "A detent positions, a clamp locks: clamp before cutting."
 )
 
 // point is the length of a 118° point of a 4.5 mm drill.
