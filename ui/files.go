@@ -53,7 +53,7 @@ func (w *Window) unlessUnsaved(then func()) {
 // New begins a plan of the default sizes, without stops.
 func (w *Window) New() {
 	w.unlessUnsaved(func() {
-		w.take(plan.Default(), diskfile.File{})
+		w.take(plan.NewPlan(), diskfile.File{})
 		w.focus(w.stops.add)
 	})
 }

@@ -42,7 +42,7 @@ func TestNothingIsLostUnasked(t *testing.T) {
 	}{
 		"new": {
 			func(w *Window) { w.choose(t, "menu.file", "menu.new") },
-			func(w *Window) bool { return plan.Equal(plan.Default(), w.store.Plan()) && w.store.Path() == "" },
+			func(w *Window) bool { return plan.Equal(plan.NewPlan(), w.store.Plan()) && w.store.Path() == "" },
 		},
 		"open": {
 			func(w *Window) { w.OpenFile(other) },

@@ -30,7 +30,14 @@ var deadBandWide = Check{
 		}
 		return "text", numbers(pl, f)
 	},
-	fix: seatThat(func(p plan.Plan, c plate.SeatChoice) bool { return c.HasDead && narrow(p, c.Hold) }),
+	fix: seatThat(func(p plan.Plan, c plate.SeatChoice) bool {
+		return c.HasDead && narrow(p, c.Hold) && c.Seat.Mouth() >= feltShare*p.Catch.BallDiameter
+	}),
 }
+
+// feltShare is how wide at least, as a share of the ball, a proposed seat is. A
+// narrow mouth makes a narrow dead band, but hardly a click: common practice, no
+// source.
+const feltShare = 0.5
 
 func narrow(p plan.Plan, h plate.Hold) bool { return h.Dead.Degrees() <= p.Shop.Target+Slack }

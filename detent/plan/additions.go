@@ -5,6 +5,19 @@ import (
 	"strings"
 )
 
+// NewPlan returns the plan that a maker begins with: [Default], drilled through
+// a guide, with a light load and relief holes, so that its first stops click
+// without a warning. Values are common practice, no source.
+func NewPlan() Plan {
+	p := Default()
+	p.Seat.ReliefDiameter = 2.5
+	p.Shop.Method = MethodPillarDrillGuided
+	p.Shop.SeatError, p.Shop.CatchError = 0.2, 0.2
+	p.Shop.Friction, p.Shop.TableFriction = 0.15, 0.15
+	p.Shop.Load, p.Shop.Target = 3, 0.25
+	return p
+}
+
 // NewCollar returns a collar for a turntable: 25 mm wide all round, its screws
 // midway, otherwise as in [Default]'s sizes.
 func NewCollar(t Turntable) Collar {

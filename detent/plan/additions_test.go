@@ -65,3 +65,5 @@ func TestNewFeatureIsAcceptedOnAnyRing(t *testing.T) {
 	}
 	assert.Equal(t, -53.0, plan.NewFeature(plan.Default()).X, "half of 105 mm, to the mm")
 }
+
+func TestNewPlanIsValid(t *testing.T) { require.NoError(t, plan.Validate(plan.NewPlan())) }
