@@ -11,7 +11,7 @@ const (
 	Exact Certainty = iota + 1
 	// Seen was read in the source named.
 	Seen
-	// Transcribed was read in a transcription or quotation of the source named;
+	// Transcribed was read in a copy or quotation of the source named;
 	// the printed original was not opened.
 	Transcribed
 	// Memory was recalled, not looked up: confirm before relying on it.

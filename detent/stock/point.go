@@ -1,7 +1,6 @@
 package stock
 
 import (
-	"math"
 	"slices"
 )
 
@@ -35,12 +34,3 @@ func DrillPoints() []Point { return slices.Clone(drillPoints) }
 
 // Countersinks returns the angles of countersinks, the sharpest first.
 func Countersinks() []Point { return slices.Clone(countersinks) }
-
-// PointDepth returns how deep (mm) a point of an included angle (degrees, over
-// 0 to 180) reaches below where its cylinder of a diameter (mm) ends, which is
-// also how deep a countersink goes for a mouth of that diameter:
-// (D/2)/tan(angle/2).
-func PointDepth(diameter, angle float64) float64 {
-	half := angle / 2 * math.Pi / 180
-	return diameter / 2 * math.Cos(half) / math.Sin(half)
-}

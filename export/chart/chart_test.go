@@ -47,17 +47,6 @@ func TestOneHandbookTableIsWrong(t *testing.T) {
 	assert.Greater(t, math.Abs(g.Chord-0.2070*d), 0.1, "a published 0.2070 for 15 holes is a misprint of 0.2079")
 }
 
-// Depths of cones as a share of their diameter, to the six digits published.
-func TestPointLength(t *testing.T) {
-	const sixDigits = 0.5e-6
-	for included, share := range map[float64]float64{
-		60: 0.866025, 82: 0.575184, 90: 0.5, 100: 0.419550, 118: 0.300430, 120: 0.288675, 135: 0.207107, 180: 0,
-	} {
-		assert.InDelta(t, share, chart.PointLength(1, included), sixDigits, "%g degrees", included)
-	}
-	assert.InDelta(t, 0.031, chart.PointLength(0.104, 118), 0.0005, "a published worked example, inches")
-}
-
 func TestDepthStop(t *testing.T) {
 	for _, c := range []struct {
 		why              string

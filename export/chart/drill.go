@@ -3,6 +3,7 @@ package chart
 import (
 	"math"
 
+	"stopwright/detent/ball"
 	"stopwright/detent/geom"
 	"stopwright/detent/plan"
 )
@@ -24,7 +25,7 @@ func drillOf(p plan.Plan) Drill {
 	d := Drill{Form: s.Form, Diameter: s.Diameter, Chamfer: s.Chamfer, Relief: s.ReliefDiameter}
 	if s.Form == plan.Countersunk {
 		d.Point = s.CountersinkAngle
-		d.Depth = PointLength(s.Diameter, d.Point)
+		d.Depth = ball.PointLength(s.Diameter, geom.Angle(d.Point))
 		if s.Depth > 0 { // a tool with a flat nose stops short of the cone's tip
 			d.Depth = math.Min(d.Depth, s.Depth)
 		}
@@ -33,17 +34,9 @@ func drillOf(p plan.Plan) Drill {
 	}
 	d.Point, d.Depth = s.DrillPoint, s.Depth
 	if d.Depth > 0 {
-		d.Stop = d.Depth + PointLength(d.Diameter, d.Point)
+		d.Stop = d.Depth + ball.PointLength(d.Diameter, geom.Angle(d.Point))
 	}
 	return d
-}
-
-// PointLength returns the length (mm) of a cone of the given diameter (mm) and
-// included angle (above 0, up to 180 degrees): (D/2)/tan(angle/2). It is that
-// of a drill's point, or the depth of a countersink; 0 for a flat end.
-func PointLength(diameter, included float64) float64 {
-	s, c := geom.Angle(included / 2).SinCos()
-	return diameter / 2 * c / s
 }
 
 // The standard sizes that are told from the diameter alone.

@@ -2,6 +2,8 @@ package chart
 
 import (
 	"stopwright/assets/words"
+	"stopwright/detent/ball"
+	"stopwright/detent/geom"
 	"stopwright/detent/plan"
 )
 
@@ -72,7 +74,7 @@ func catchWork(c Chart, s Sheet, add func(string, words.Args)) {
 		add("recess", words.Args{"Diameter": round(c, p.Rim), "Depth": words.MM(p.RimDepth)})
 	}
 	add("bore", words.Args{"Diameter": round(c, p.Body), "Depth": words.MM(p.BodyDepth)})
-	if tip := PointLength(p.Body, point); tip > 0 {
+	if tip := ball.PointLength(p.Body, geom.Angle(point)); tip > 0 {
 		add("bore-tip", words.Args{"Point": words.Deg(point), "Tip": words.MM(tip)})
 	}
 	add("fit", words.Args{"Protrusion": words.MM(s.Plate.Plan.Catch.Protrusion)})
