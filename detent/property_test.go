@@ -96,8 +96,8 @@ func TestTurningThePlateChangesNothing(t *testing.T) {
 // of some id named is still named by a finding of that id, and so is each pocket
 // or feature that one was about. The finding may be another: the new stop can be
 // the worse neighbour, or share the seat, and tags are counted anew. A new stop
-// that coincides with an old one only nearly could move the hole by a millionth
-// of a millimetre; no plan drawn here is that near to a limit.
+// between two seats a millionth of a millimetre apart makes one hole of them, and
+// so rightly ends that they run into each other: such plans prove nothing here.
 func TestAddingAStopHidesNothing(t *testing.T) {
 	named := func(r detent.Report) map[string]bool {
 		out := map[string]bool{}
@@ -115,14 +115,38 @@ func TestAddingAStopHidesNothing(t *testing.T) {
 	}
 	rapid.Check(t, func(t *rapid.T) {
 		p := drawPlan(t)
-		before := named(detent.Solve(p))
-		after := p
-		after.Stops = append(slices.Clone(p.Stops), drawStop(t, p))
-		now := named(detent.Solve(after))
-		for what := range before {
+		before := detent.Solve(p)
+		p.Stops = append(slices.Clone(p.Stops), drawStop(t, p))
+		after := detent.Solve(p)
+		if bridged(before, after) {
+			return
+		}
+		now := named(after)
+		for what := range named(before) {
 			require.Contains(t, now, what)
 		}
 	})
+}
+
+// bridged reports whether two seats of one report are the same hole in a later
+// one.
+func bridged(before, after detent.Report) bool {
+	hole := map[string]int{} // of what it serves
+	key := func(v plate.Service) string { return fmt.Sprint(v.Angle, " ", v.Catch) }
+	for i, s := range after.Plate.Seats {
+		for _, v := range s.Serves {
+			hole[key(v)] = i
+		}
+	}
+	seen := map[int]bool{}
+	for _, s := range before.Plate.Seats {
+		k := hole[key(s.Serves[0])]
+		if seen[k] {
+			return true
+		}
+		seen[k] = true
+	}
+	return false
 }
 
 // TestEveryFixMends applies each fix offered for a random plan: afterwards no

@@ -105,6 +105,12 @@ func TestWiderRing(t *testing.T) {
 		r := radius(p)
 		assert.Equal(t, 3.5, r)
 	})
+	t.Run("under a web rule of 0 something is left all the same", func(t *testing.T) {
+		// At 4.5 mm, a multiple of the step, two seats 60 degrees apart would touch.
+		touching := mouth / (2 * math.Sin(math.Pi/6))
+		p := build([]float64{0, 60}, onRing(touching-1), func(p *plan.Plan) { p.Turntable.PivotBore, p.Rules.Web = 0, 0 })
+		assert.Equal(t, touching+ringStep, radius(p))
+	})
 }
 
 func TestListOnce(t *testing.T) {
