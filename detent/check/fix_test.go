@@ -123,6 +123,10 @@ func TestListOnce(t *testing.T) {
 		{"one on both sides says more", stops{{Angle: -5}, {Angle: 5, BothSides: true}, {Angle: 5}}, stops{{Angle: 5, BothSides: true}}},
 		{"two on both sides, one of them from the other side", stops{{Angle: 5, BothSides: true}, {Angle: -5, BothSides: true}}, stops{{Angle: 5, BothSides: true}}},
 		{"two angles of one seat", stops{{Angle: 180}, {Angle: -180}, {Angle: 180}, {Angle: -180}}, stops{{Angle: 180}, {Angle: -180}}},
+		{
+			"as a chain, each angle as near as equal to the next, the far ends are one angle too",
+			stops{{Angle: 0.1 * Slack, BothSides: true}, {Angle: 0}, {Angle: 0.95 * Slack, BothSides: true}}, stops{{Angle: 0.1 * Slack, BothSides: true}},
+		},
 		{"a stop barely off 0 is not lost with its own other side", stops{{Angle: within / 2, BothSides: true}, {Angle: 0}}, stops{{Angle: within / 2, BothSides: true}}},
 	} {
 		t.Run(c.why, func(t *testing.T) {
