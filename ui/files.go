@@ -147,7 +147,7 @@ func (w *Window) saveAs(then func()) {
 func (w *Window) saveTo(path string, then func()) {
 	f, err := diskfile.Save(path, w.store.Plan())
 	if err != nil {
-		w.cannotSave(err.Error(), then)
+		w.cannotSave(w.inWords(err), then)
 		return
 	}
 	w.filing.file, w.filing.gone = f, false

@@ -33,7 +33,7 @@ func (w *Window) findCopies(none func()) {
 	w.filing.behind(func() { found, err = recovery.Find(w.filing.folder) }, func() {
 		switch {
 		case err != nil:
-			w.say(err.Error())
+			w.say(w.inWords(err))
 		case len(found) == 0:
 			none()
 		case w.win.Canvas().Overlays().Top() != nil: // one question at a time

@@ -65,7 +65,7 @@ func (w *Window) ask(title, text string, answers ...answer) {
 
 // tellError shows that something could not be done.
 func (w *Window) tellError(err error) {
-	w.ask(w.words.Text("ask.failed"), err.Error(), answer{text: w.words.Text("ask.ok"), main: true})
+	w.ask(w.words.Text("ask.failed"), w.inWords(err), answer{text: w.words.Text("ask.ok"), main: true})
 }
 
 // typedKey gives the answer that belongs to a key, and reports whether one does.

@@ -187,7 +187,7 @@ func (w *Window) say(text string) { w.status.SetText(text) }
 // report says why something could not be done; nil clears the line.
 func (w *Window) report(err error) {
 	if err != nil {
-		w.say(err.Error())
+		w.say(w.inWords(err))
 		return
 	}
 	w.say("")
