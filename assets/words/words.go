@@ -55,14 +55,12 @@ func English() *Catalogue {
 	return c
 }
 
-// In returns the catalogue of a language ("en"), or an error naming those there
-// are.
+// In returns the catalogue of a language ("en"), which writes numbers as
+// [English] does but for the decimal mark, or an error naming those there are.
 func In(language string) (*Catalogue, error) {
-	c := &Catalogue{
-		Language: language,
-		Length:   func(mm float64) string { return trim(mm, 2) + " mm" },
-		Angle:    func(deg float64) string { return trim(deg, 3) + "°" },
-	}
+	c := &Catalogue{Language: language}
+	c.Length = func(mm float64) string { return c.Decimal(trim(mm, 2)) + " mm" }
+	c.Angle = func(deg float64) string { return c.Decimal(trim(deg, 3)) + "°" }
 	if known, ok := textsOf.Load(language); ok {
 		c.texts = known.(map[string]string)
 		return c, nil
