@@ -23,6 +23,7 @@ type Window struct {
 	language string // chosen; empty: the system's
 
 	filing filing
+	sheets []*sheet // that lie over the window, the topmost last
 
 	// sheetWords letter charts and drawings, which are in mm whatever the
 	// window shows.
