@@ -2,12 +2,12 @@ package export
 
 import (
 	"bytes"
-	"fmt"
 	"io"
 	"os"
 	"path/filepath"
 	"strings"
 
+	"stopwright/assets/words"
 	"stopwright/detent"
 )
 
@@ -88,7 +88,10 @@ func commit(ready []*staged) (written []string, err error) {
 		}
 	}
 	if err != nil && len(written) > 0 {
-		err = fmt.Errorf("%w; already written: %s", err, strings.Join(written, ", "))
+		err = &words.Error{
+			Saying: words.Phrase{Key: "file.partly", Args: words.Args{"Error": err, "Written": strings.Join(written, ", ")}},
+			Cause:  err,
+		}
 	}
 	return written, err
 }
@@ -106,11 +109,15 @@ type ClashError struct {
 	Plan bool   // it is the plan
 }
 
-func (e *ClashError) Error() string {
+func (e *ClashError) Error() string { return e.In(words.English()) }
+
+// In says it in the language of a catalogue.
+func (e *ClashError) In(c *words.Catalogue) string {
+	key := "file.clash"
 	if e.Plan {
-		return quoted(e.Path) + " is the plan itself and is not written over"
+		key = "file.clash.plan"
 	}
-	return quoted(e.Path) + " would be written twice"
+	return c.Text(key, words.Args{"File": quoted(e.Path)})
 }
 
 // clash returns a [*ClashError] for the first output that is a file already

@@ -223,6 +223,7 @@ func TestExportRefusesToWriteAFileTwice(t *testing.T) {
 			var clash *export.ClashError
 			require.ErrorAs(t, err, &clash)
 			assert.Equal(t, c.plan, clash.Plan)
+			saidInGerman(t, clash)
 			assert.Equal(t, before, entries(t, dir))
 			assert.Equal(t, "the plan", get(t, plan))
 			assert.Equal(t, "old", get(t, one))

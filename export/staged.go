@@ -137,11 +137,11 @@ func createIn(d disk, folder string, mode fs.FileMode) (openFile, error) {
 		switch {
 		case errors.Is(err, fs.ErrExist) && try < tries:
 		case errors.Is(err, fs.ErrPermission):
-			return nil, &plainError{"you may not write in its folder", err}
+			return nil, refused("file.reason.forbidden.folder", "", err)
 		case errors.Is(err, fs.ErrNotExist) && missing(folder):
-			return nil, &plainError{"there is no folder " + quoted(folder), err}
+			return nil, refused("file.reason.nofolder", folder, err)
 		case errors.Is(err, fs.ErrNotExist):
-			return nil, &plainError{"no file can be made in its folder", err}
+			return nil, refused("file.reason.infolder", "", err)
 		default:
 			return f, err
 		}

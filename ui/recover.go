@@ -38,7 +38,7 @@ func (w *Window) findCopies(none func()) {
 	}, func() {
 		switch {
 		case err != nil:
-			w.say(err.Error())
+			w.say(w.inWords(err))
 		case len(found) == 0 && len(faults) > 0:
 			w.tellFaults(faults)
 		case len(found) == 0:

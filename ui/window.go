@@ -23,6 +23,7 @@ type Window struct {
 	language string // chosen; empty: the system's
 
 	filing filing
+	sheets []*sheet // that lie over the window, the topmost last
 
 	// sheetWords letter charts and drawings, which are in mm whatever the
 	// window shows.
@@ -169,7 +170,7 @@ func (w *Window) say(text string) { w.status.SetText(text) }
 // report says why something could not be done; nil clears the line.
 func (w *Window) report(err error) {
 	if err != nil {
-		w.say(err.Error())
+		w.say(w.inWords(err))
 		return
 	}
 	w.say("")

@@ -154,7 +154,7 @@ func TestOneBadNumberIsNamed(t *testing.T) {
 		var ps plan.Problems
 		require.ErrorAs(t, plan.Validate(p), &ps)
 		require.Len(t, ps, 1)
-		require.Equal(t, "NaN", ps[0].Value)
+		require.EqualValues(t, "NaN", ps[0].Value)
 	})
 }
 

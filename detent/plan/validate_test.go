@@ -160,7 +160,7 @@ func TestValidateRefusesNaNAndInfinity(t *testing.T) {
 			leaf.SetFloat(x)
 			var ps plan.Problems
 			require.ErrorAs(t, plan.Validate(p), &ps, "%s = %v", path, x)
-			assert.Equal(t, strconv.FormatFloat(x, 'g', -1, 64), ps[0].Value, path)
+			assert.EqualValues(t, strconv.FormatFloat(x, 'g', -1, 64), ps[0].Value, path)
 			tried++
 		}
 		leaf.SetFloat(was)

@@ -59,7 +59,7 @@ func identity(now time.Time) string {
 
 func writeAs(folder, id string, r Report) (path string, err error) {
 	if err := os.MkdirAll(folder, 0o700); err != nil {
-		return "", &export.FileError{Doing: "write", Path: folder, Reason: export.Reason(err), Err: err}
+		return "", &export.FileError{Doing: "write", Path: folder, Err: err}
 	}
 	path = filepath.Join(folder, prefix+id+fresh+ending)
 	return path, export.WriteFile(path, func(w io.Writer) error {
