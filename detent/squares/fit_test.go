@@ -147,7 +147,7 @@ func TestStrange(t *testing.T) {
 		for j, c := range rest.Coef {
 			said += c * rows[i][j]
 		}
-		got, ok := f.Strange(i)
+		got, ok := f.Strange(i, 0)
 		require.True(t, ok)
 		assert.InDelta(t, (y[i]-said)/(noise*math.Sqrt(1+rest.Spread(rows[i]))), got, digits*10)
 	}
@@ -156,15 +156,17 @@ func TestStrange(t *testing.T) {
 func TestStrangeAtItsEnds(t *testing.T) {
 	ones := [][]float64{{1}, {1}, {1}, {1}}
 	f, _ := squares.Of(ones, []float64{2, 2, 2, 3})
-	got, ok := f.Strange(3)
+	got, ok := f.Strange(3, 0)
 	assert.True(t, ok)
 	assert.Equal(t, squares.Certain, got, "three agree to the last digit, one does not")
+	got, _ = f.Strange(3, 0.5)
+	assert.InDelta(t, 0.75/(0.5*math.Sqrt(0.75)), got, digits, "known to be no better than that")
 	f, _ = squares.Of(ones, []float64{2, 2, 2, 2})
-	got, ok = f.Strange(0)
+	got, ok = f.Strange(0, 0)
 	assert.True(t, ok)
 	assert.Zero(t, got, "all agree")
 	f, _ = squares.Of(ones[:2], []float64{2, 3})
-	_, ok = f.Strange(0)
+	_, ok = f.Strange(0, 0)
 	assert.False(t, ok, "one other reading has no spread to be judged by")
 }
 
@@ -179,4 +181,8 @@ func TestWithin95(t *testing.T) {
 		assert.InDelta(t, want, squares.Within95(free), printed, "%d free", free)
 	}
 	assert.True(t, math.IsInf(squares.Within95(0), 1))
+	// The same table's column 99.73 %.
+	for free, want := range map[int]float64{1: 235.80, 2: 19.21, 5: 5.51, 10: 3.96, 50: 3.16} {
+		assert.InDelta(t, want, squares.Within(0.9973, free), want*2e-3, "%d free", free)
+	}
 }

@@ -6,14 +6,18 @@ import "math"
 // times in 100, when the standard error itself was judged from so many free
 // readings: the two-sided point of Student's distribution. With 1 free reading
 // it is 12.7, with 4 it is 2.8, with very many 1.96. It is infinite for none.
-func Within95(free int) float64 {
+func Within95(free int) float64 { return Within(0.95, free) }
+
+// Within is Within95 for another share of the times, above 0 and at most
+// 0.999999.
+func Within(share float64, free int) float64 {
 	if free < 1 {
 		return math.Inf(1)
 	}
-	lo, hi := 0.0, 16.0 // above the 12.7 of one free reading
-	for range 60 {
+	lo, hi := 0.0, 1e6 // above the 6·10^5 of one free reading at the greatest share
+	for range 100 {
 		mid := (lo + hi) / 2
-		if inside(mid, free) < 0.95 {
+		if inside(mid, free) < share {
 			lo = mid
 		} else {
 			hi = mid
