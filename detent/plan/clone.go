@@ -15,6 +15,7 @@ func (p Plan) Clone() Plan {
 	p.Shop.Reference = copied(p.Shop.Reference)
 	if p.Tool = copied(p.Tool); p.Tool != nil {
 		p.Tool.Marks = slices.Clone(p.Tool.Marks)
+		p.Tool.FenceUnderside = copied(p.Tool.FenceUnderside)
 	}
 	p.Readings = slices.Clone(p.Readings)
 	p.AsDrilled = slices.Clone(p.AsDrilled)

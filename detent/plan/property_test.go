@@ -108,7 +108,14 @@ func randomPlan(t *rapid.T) plan.Plan {
 		p.Shop.Reference = &reference
 	}
 	if whether() {
-		p.Tool = &plan.Tool{Offset: place(), Fence: place()}
+		p.Tool = &plan.Tool{
+			Offset: place(), Fence: place(), Turning: plan.Turning(sample("tool", "fence")), Kerf: number(0, 100),
+			FenceLength: size(), FenceThickness: size(), FenceScrew: number(0.1, 100), FenceInset: size(),
+		}
+		if whether() {
+			underside := number(0, 10000)
+			p.Tool.FenceUnderside, p.Tool.Reach, p.Tool.FenceOpening = &underside, size(), size()
+		}
 		for range some(4) {
 			p.Tool.Marks = append(p.Tool.Marks, plan.Mark{Angle: turn(), X: place()})
 		}
