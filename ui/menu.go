@@ -147,7 +147,7 @@ func (w *Window) helpMenu() *fyne.Menu {
 		w.command(t("menu.guide"), "", 0, w.startGuide),
 		w.command(t("menu.keys"), fyne.KeyF1, ctrl, w.showKeys),
 		w.command(t("menu.cautions"), "", 0, func() { w.tell("menu.cautions", "help.cautions") }),
-		w.command(t("menu.about"), "", 0, func() { w.tell("menu.about", "help.about") }),
+		w.command(t("menu.about"), "", 0, w.showAbout),
 	)
 }
 
