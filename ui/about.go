@@ -7,7 +7,7 @@ import (
 
 	"stopwright/assets/fonts"
 	"stopwright/assets/licences"
-	"stopwright/assets/release"
+	"stopwright/assets/version"
 	"stopwright/assets/words"
 )
 
@@ -22,7 +22,7 @@ const (
 // into it.
 func (w *Window) showAbout() {
 	t := w.words.Text
-	about := widget.NewLabel(t("about.text", words.Args{"Version": release.Built()}))
+	about := widget.NewLabel(t("about.text", words.Args{"Version": version.Built()}))
 	about.Wrapping = fyne.TextWrapWord
 
 	all := append([]licences.Licence{{Module: t("about.lettering"), Text: fonts.Licence}}, licences.All()...)

@@ -8,13 +8,13 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"stopwright/assets/licences"
-	"stopwright/assets/release"
+	"stopwright/assets/version"
 )
 
 func TestAboutSaysTheVersionAndEveryLicence(t *testing.T) {
 	w := opened(t, withStops(0))
 	w.choose(t, "menu.help", "menu.about")
-	assert.Contains(t, w.asked(t), release.Version)
+	assert.Contains(t, w.asked(t), version.Number)
 	assert.Contains(t, w.asked(t), "SIL OPEN FONT LICENSE")
 	choices := find[*widget.Select](w.overlay())
 	require.Len(t, choices, 1)
