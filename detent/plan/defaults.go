@@ -76,6 +76,7 @@ func Default() Plan {
 			Reference:     nil, // zeroed at the stop nearest 0
 			Humidity:      Humidity{MadeAt: 50, Low: 35, High: 70},
 		},
+		Router:    nil, // as DefaultRouter
 		Tool:      nil, // not given; a given one has offset 0, fence 0 and no marks
 		Readings:  nil, // the keys of a reading: approach, method and date empty
 		AsDrilled: nil, // the keys of one: catch empty (the plan's first catch)

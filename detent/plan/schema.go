@@ -33,6 +33,7 @@ func visit(v visitor, d *document) {
 	list(v, at("features"), &d.Features, limits{hi: MaxFeatures, unit: "features"}, visitFeature)
 	group(v, at("rules"), &d.Rules, visitRules)
 	group(v, at("shop"), &d.Shop, visitShop)
+	section(v, at("router"), &d.Router, DefaultRouter, visitRouter)
 	section(v, at("tool"), &d.Tool, func() Tool { return Tool{} }, visitTool)
 	list(v, at("readings").brief(), &d.Readings, limits{hi: MaxReadings, unit: "readings"}, visitReading)
 	list(v, at("as_drilled").brief(), &d.AsDrilled, limits{hi: MaxReadings, unit: "seats"}, visitAsDrilled)
