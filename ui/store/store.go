@@ -18,13 +18,15 @@ const (
 	FileChanged                         // path, or whether all is saved
 	ViewChanged                         // how the plate is looked at
 	TurnChanged                         // how far the table is turned on screen
+	StudyChanged                        // the report has been completed by a study
 	Everything       = PlanChanged | SelectionChanged | FileChanged | ViewChanged | TurnChanged
 )
 
 // Store holds the state. Make one with [New].
 type Store struct {
-	plan   plan.Plan
-	report detent.Report
+	plan    plan.Plan
+	report  detent.Report
+	studied detent.Report // the last that was completed: see [Store.Studied]
 
 	past, future []step
 	gesture      bool // an edit under way that is to be undone as one
