@@ -16,7 +16,7 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-// trouble is a disk on which one step goes wrong: it is refused, or done by
+// trouble is a disk on which one step goes wrong: it is denied, or done by
 // half, as on a disk that fills up; or the program is killed there, and nothing
 // that it would have done after is done.
 type trouble struct {
@@ -31,7 +31,7 @@ type trouble struct {
 type mishap string
 
 const (
-	refused      mishap = "refused"
+	denied      mishap = "denied"
 	killedBefore mishap = "killed before"
 	killedAfter  mishap = "killed after"
 )
@@ -53,7 +53,7 @@ func (d *trouble) take(do func() error, half func()) error {
 	} else if half != nil {
 		half()
 	}
-	if d.how == refused {
+	if d.how == denied {
 		return syscall.ENOSPC
 	}
 	d.dead = true
@@ -124,7 +124,7 @@ func atEveryStep(t *testing.T, job func(t *testing.T, d *trouble)) {
 		fewest = 5    // steps of writing one file: made, written, synced, closed, renamed
 		most   = 1000 // a job that never gets through would go on for ever
 	)
-	for _, how := range []mishap{refused, killedBefore, killedAfter} {
+	for _, how := range []mishap{denied, killedBefore, killedAfter} {
 		for at := 1; ; at++ {
 			require.Less(t, at, most)
 			d := &trouble{at: at, how: how}
@@ -177,7 +177,7 @@ func TestAFileIsOldOrNewWhateverHappens(t *testing.T) {
 				assert.False(t, exists, held)
 				assert.Error(t, err)
 			}
-			if d.how == refused && err != nil {
+			if d.how == denied && err != nil {
 				assert.EqualError(t, err, `cannot write "`+path+`": the disk is full`)
 			}
 		})

@@ -59,6 +59,10 @@ func TestDecodeExample(t *testing.T) {
 			Method: plan.MethodPillarDrill, SeatError: 0.5, CatchError: 0.5, Friction: 0.2, TableFriction: 0.2,
 			Load: 6, StockWidth: 60, Target: 0.1, Humidity: plan.Humidity{MadeAt: 50, Low: 35, High: 70},
 		},
+		Router: &plan.Router{
+			Units: "inch", SafeHeight: 8, Approach: 1.5, DepthPerPass: 0.8, Peck: 4, Feed: 600, PlungeFeed: 200, Rapid: 3000,
+			Spindle: 16000, Cutter: 4, CutterLength: 20, DrillTo: 6, Breakthrough: 0.6, SpoilBoard: 9, Canned: true, ToolChange: "m6",
+		},
 		Tool: &plan.Tool{
 			Offset: 1.5, Fence: 12, Turning: plan.ToolTurns, Kerf: 3,
 			FenceLength: 400, FenceThickness: 18, FenceScrew: 6, FenceInset: 30,
@@ -69,7 +73,7 @@ func TestDecodeExample(t *testing.T) {
 	}
 	require.Equal(t, want, p)
 
-	want.Tool, want.Readings, want.AsDrilled = nil, nil, nil
+	want.Router, want.Tool, want.Readings, want.AsDrilled = nil, nil, nil, nil
 	require.Equal(t, want, decoded(t, fileText(t, exampleFile)))
 }
 
