@@ -6,6 +6,7 @@
 //	go run ./cmd/setup shots DIR     write pictures of every page
 //	go run ./cmd/setup install       build the program and put it on this person's desktop
 //	go run ./cmd/setup uninstall     take it off again
+//	go run ./cmd/setup guide         renew the pictures and the page of checks of the user's guide
 //	go run ./cmd/setup licences      collect the licences of all that goes into the program
 //
 // It finds what is missing, installs it where it may, and otherwise says what
@@ -36,6 +37,7 @@ const usage = `Usage:
   go run ./cmd/setup shots DIR     write pictures of every page into DIR; needs no display
   go run ./cmd/setup install       build the program and put it, its icon and its file type on your desktop
   go run ./cmd/setup uninstall     take them off again; plans and settings stay
+  go run ./cmd/setup guide         renew the pictures and the page of checks of the user's guide
   go run ./cmd/setup licences      collect the licences of all that goes into the program
 `
 
@@ -70,6 +72,7 @@ func run(ctx context.Context, args []string, m machine, out, errOut io.Writer) i
 		"install":   (*setup).installDesktop,
 		"uninstall": (*setup).uninstallDesktop,
 		"licences":  (*setup).collectLicences,
+		"guide":     (*setup).writeGuide,
 	}
 	if len(args) == 0 || verbs[args[0]] == nil {
 		fmt.Fprint(errOut, usage)
