@@ -10,6 +10,7 @@ import (
 	"stopwright/export/drawing"
 	"stopwright/export/dxf"
 	"stopwright/export/pdf"
+	"stopwright/export/svg"
 )
 
 // Format is one kind of file that a report is made into.
@@ -29,6 +30,7 @@ type Format struct {
 // device or a pipe it is the only one. A chart is one file.
 var Formats = []Format{
 	{"dxf", func(q *Request) *string { return &q.DXF }, drawings(dxf.Write)},
+	{"svg", func(q *Request) *string { return &q.SVG }, drawings(svg.Write)},
 	{"pdf", func(q *Request) *string { return &q.PDF }, charts(writePDF)},
 	{"csv", func(q *Request) *string { return &q.CSV }, charts(writeCSV)},
 }

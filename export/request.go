@@ -12,6 +12,7 @@ import (
 // not asked for. The formats are described at [Formats].
 type Request struct {
 	DXF string
+	SVG string
 	PDF string
 	CSV string
 

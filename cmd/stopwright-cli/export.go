@@ -11,7 +11,8 @@ import (
 	"stopwright/export/chart"
 )
 
-const exportUsage = `stopwright-cli export PLAN [--dxf F] [--pdf F] [--csv F] [--date D] [--paper P]
+const exportUsage = `stopwright-cli export PLAN [--dxf F] [--svg F] [--pdf F] [--csv F]
+                             [--date D] [--paper P]
 
 Writes the files to make the plate from. Several may be asked for at once; they
 are written whatever the findings, which go to standard error.
@@ -21,6 +22,7 @@ are written whatever the findings, which go to standard error.
               F-base, F-turntable and, if there is one, F-collar (before the
               ending, as in plate-base.dxf) hold one part each with the pivot at
               the origin, as it lies at the drill
+  --svg F     the same as SVG, true to size, for a laser or a drawing program
   --pdf F     drilling chart to hang at the machine
   --csv F     drilling chart for a spreadsheet
   --date D    date to print on them, as 2026-11-20; without it the chart has a
