@@ -21,7 +21,7 @@ import (
 func in(dir string) export.Request {
 	var q export.Request
 	for _, f := range export.Formats {
-		*f.Path(&q) = filepath.Join(dir, "plate."+f.Name)
+		*f.Path(&q) = filepath.Join(dir, "plate"+f.Ending())
 	}
 	return q
 }
@@ -38,7 +38,7 @@ func TestExportWritesEveryFile(t *testing.T) {
 	}
 	assert.Equal(t, []string{
 		"plate.dxf", "plate-base.dxf", "plate-turntable.dxf", "plate-collar.dxf",
-		"plate.svg", "plate-base.svg", "plate-turntable.svg", "plate-collar.svg", "plate.pdf", "plate.csv",
+		"plate.svg", "plate-base.svg", "plate-turntable.svg", "plate-collar.svg", "plate.pdf", "plate.csv", "plate-template.pdf",
 	}, names)
 	assert.ElementsMatch(t, names, entries(t, dir))
 
@@ -66,7 +66,7 @@ func TestExportWritesOnlyWhatIsAskedFor(t *testing.T) {
 			_, err := export.Export(report(t), one)
 			require.NoError(t, err)
 			for _, name := range entries(t, dir) {
-				assert.Equal(t, "."+f.Name, filepath.Ext(name))
+				assert.Equal(t, filepath.Ext(f.Ending()), filepath.Ext(name))
 			}
 		})
 	}
