@@ -12,9 +12,8 @@ import (
 func (c *checker) relations(p *Plan) {
 	c.ordered("travel.from", p.Travel.From, "travel.to", p.Travel.To)
 	c.leaves(p.Catch.BodyDiameter, "catch.body_diameter", "catch.body_allowance", p.Catch.BodyAllowance, hardware.lo)
-	if p.Collar != nil {
-		c.leaves(p.Turntable.Diameter, "turntable.diameter", "collar.clearance", p.Collar.Clearance, sizes.lo)
-	}
+	c.clearance(p)
+	c.bores(p)
 	c.ordered("shop.humidity.low", p.Shop.Humidity.Low, "shop.humidity.high", p.Shop.Humidity.High)
 	if len(p.Features) <= MaxFeatures {
 		for i, f := range p.Features {
@@ -44,6 +43,36 @@ func (c *checker) leaves(size float64, sizePath, path string, allowance, least f
 	const slack = 1e-9 // mm: 0.6 less 0.5 is to be 0.1
 	if size+allowance < least-slack && !c.hasUnread(sizePath) && !c.hasUnread(path) {
 		c.add(path, numeral(allowance), fmt.Sprintf("at least %s mm, so that with %s %s mm is left", numeral(math.Round((least-size)*1e9)/1e9), sizePath, numeral(least)))
+	}
+}
+
+// clearance checks that the part it is cut from is not cut away: a collar whose
+// clearance is below 0 has a smaller bore than the turntable's diameter, a
+// turntable is smaller by what is cut from it.
+func (c *checker) clearance(p *Plan) {
+	if p.Collar == nil {
+		return
+	}
+	const size, path = "turntable.diameter", "collar.clearance"
+	if p.Making.ClearanceFrom == FromCollar {
+		c.leaves(p.Turntable.Diameter, size, path, p.Collar.Clearance, sizes.lo)
+		return
+	}
+	left := min(p.TableDiameter(), p.CollarBore())
+	if left < sizes.lo && !c.hasUnread(size) && !c.hasUnread(path) {
+		c.add(path, numeral(p.Collar.Clearance), "so little that turntable and collar are left "+numeral(sizes.lo)+" mm")
+	}
+}
+
+// bores checks that the pivot's fits leave a bore, where there is one.
+func (c *checker) bores(p *Plan) {
+	for _, fit := range []struct {
+		path      string
+		allowance float64
+	}{{"making.pivot.turntable", p.Making.Pivot.Turntable}, {"making.pivot.base", p.Making.Pivot.Base}} {
+		if p.Turntable.PivotBore > 0 && fit.allowance < 0 {
+			c.leaves(p.Turntable.PivotBore, "turntable.pivot_bore", fit.path, fit.allowance, hardware.lo)
+		}
 	}
 }
 

@@ -23,7 +23,11 @@ var (
 	shapes     = []string{string(Rectangle), string(Disc)}
 	forms      = []string{string(Drilled), string(Countersunk)}
 	kinds      = []string{string(Hole), string(Slot), string(ArcSlot)}
-	methods    = []string{
+	sides      = []string{string(Inside), string(Outside), string(Both)}
+
+	clearanceParts = []string{string(FromCollar), string(FromTurntable), string(FromBoth)}
+
+	methods = []string{
 		MethodHandDrill, MethodPillarDrill, MethodPillarDrillGuided,
 		MethodRouter, MethodRouterTight, MethodMeasured,
 	}
