@@ -22,15 +22,15 @@ func dustSlots(pl *Plate) []Feature {
 	}
 	off := pl.Plan.Seat.Mouth()/2 + pl.Plan.Rules.Web + d.Width/2
 	var out []Feature
-	for _, span := range trackSpans(pl.Tracks) {
+	for _, ring := range ringTracks(pl.Tracks) {
 		for _, side := range [...]struct {
 			side plan.Side
 			r    float64
-		}{{plan.Inside, span.Radius - off}, {plan.Outside, span.Radius + off}} {
+		}{{plan.Inside, ring[0].Radius - off}, {plan.Outside, ring[0].Radius + off}} {
 			if d.Side != plan.Both && d.Side != side.side || side.r <= d.Width/2 {
 				continue
 			}
-			for _, piece := range bridged(geom.Arc{Radius: side.r, From: span.From, Sweep: span.Sweep}, d.Bridge+d.Width) {
+			for _, piece := range bridged(ring, side.r, d.Bridge+d.Width) {
 				out = append(out, Feature{
 					Part: pl.SeatsPart, Kind: plan.ArcSlot, Index: len(out), Fitting: DustSlot,
 					Core: piece, Half: d.Width / 2,
@@ -41,68 +41,73 @@ func dustSlots(pl *Plate) []Feature {
 	return out
 }
 
-// trackSpans joins the tracks that run into each other on one ring, and lists
-// what there is by radius and azimuth. Whole rings are whole.
-func trackSpans(tracks []Track) []geom.Arc {
-	var all []geom.Arc
-	for _, t := range tracks {
-		a := t.Path
-		a.From = a.From.Turn()
-		all = append(all, a)
+// ringTracks groups the balls' paths by ring, from the pivot outward, each
+// group by azimuth in [0, 360).
+func ringTracks(tracks []Track) [][]geom.Arc {
+	all := make([]geom.Arc, len(tracks))
+	for i, t := range tracks {
+		all[i] = t.Path
+		all[i].From = all[i].From.Turn()
 	}
 	slices.SortFunc(all, func(a, b geom.Arc) int {
 		return cmp.Or(cmp.Compare(a.Radius, b.Radius), cmp.Compare(a.From, b.From), cmp.Compare(a.Sweep, b.Sweep))
 	})
-	var out []geom.Arc
-	for from := 0; from < len(all); {
-		to := from + 1
-		for to < len(all) && all[to].Radius == all[from].Radius {
-			to++
+	var out [][]geom.Arc
+	for _, a := range all {
+		if n := len(out); n == 0 || out[n-1][0].Radius != a.Radius {
+			out = append(out, nil)
 		}
-		out = append(out, joined(all[from:to])...)
-		from = to
+		out[len(out)-1] = append(out[len(out)-1], a)
 	}
 	return out
 }
 
-// joined joins arcs of one radius, by azimuth, that touch.
-func joined(arcs []geom.Arc) []geom.Arc {
+// bridged lists slots at a radius along the tracks of a ring, with at least gap
+// mm from the end of one to the start of the next.
+func bridged(ring []geom.Arc, radius, gap float64) []geom.Arc {
+	apart := geom.FromRadians(2 * math.Asin(math.Min(1, gap/(2*radius))))
+	var out []geom.Arc
+	for _, span := range joined(ring, apart) {
+		span.Radius = radius
+		out = append(out, cut(span, apart)...)
+	}
+	return out
+}
+
+// joined joins arcs of one ring, by azimuth, that are less than apart from each
+// other. What is left open of a whole ring is more than that, too.
+func joined(arcs []geom.Arc, apart geom.Angle) []geom.Arc {
 	out := []geom.Arc{arcs[0]}
 	for _, a := range arcs[1:] {
 		last := &out[len(out)-1]
-		if a.From <= last.From+last.Sweep {
+		if a.From < last.From+last.Sweep+apart {
 			last.Sweep = max(last.Sweep, a.From+a.Sweep-last.From)
 		} else {
 			out = append(out, a)
 		}
 	}
 	// The last may reach round to the first.
-	for n := len(out); n > 1; n = len(out) {
-		last, first := &out[n-1], out[0]
-		if last.From+last.Sweep < first.From+geom.FullTurn {
+	for len(out) > 1 {
+		last, first := &out[len(out)-1], out[0]
+		if last.From+last.Sweep+apart <= first.From+geom.FullTurn {
 			break
 		}
 		last.Sweep = max(last.Sweep, first.From+geom.FullTurn+first.Sweep-last.From)
 		out = out[1:]
 	}
-	if out[0].Whole() {
-		return []geom.Arc{{Radius: out[0].Radius, Sweep: geom.FullTurn}}
+	if out[0].Sweep+apart > geom.FullTurn {
+		return []geom.Arc{{Sweep: geom.FullTurn}}
 	}
 	return out
 }
 
-// bridged cuts an arc into equal pieces none of which is too long, with gap mm
-// from the end of one to the start of the next. Pieces that the gaps eat up are
-// points.
-func bridged(a geom.Arc, gap float64) []geom.Arc {
-	n := int(math.Ceil(float64(a.Sweep / longestDust)))
-	if n < 1 {
-		n = 1
-	}
-	apart := geom.FromRadians(2 * math.Asin(math.Min(1, gap/(2*a.Radius))))
+// cut cuts an arc into equal pieces none of which is too long, apart from each
+// other. Pieces that the gaps eat up are points.
+func cut(a geom.Arc, apart geom.Angle) []geom.Arc {
+	n := max(1, int(math.Ceil(float64(a.Sweep/longestDust))))
 	gaps := geom.Angle(n - 1)
 	if a.Whole() {
-		gaps = geom.Angle(n)
+		gaps++
 	}
 	sweep := max(0, (a.Sweep-gaps*apart)/geom.Angle(n))
 	out := make([]geom.Arc, n)
