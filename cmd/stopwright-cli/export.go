@@ -12,19 +12,24 @@ import (
 )
 
 const exportUsage = `stopwright-cli export PLAN [--dxf F] [--pdf F] [--csv F] [--date D] [--paper P]
+                             [--layer-depths]
 
 Writes the files to make the plate from. Several may be asked for at once; they
 are written whatever the findings, which go to standard error.
 
   PLAN        a plan file; - reads standard input
   --dxf F     drawings in mm: F holds all parts side by side, and beside it
-              F-base, F-turntable and, if there is one, F-collar (before the
-              ending, as in plate-base.dxf) hold one part each with the pivot at
-              the origin, as it lies at the drill
+              F-base, F-turntable and, where there are some, F-collar,
+              F-wear-ring, F-carrier and F-pad (before the ending, as in
+              plate-base.dxf) hold one part each with the pivot at the origin,
+              as it lies at the drill
   --pdf F     drilling chart to hang at the machine
   --csv F     drilling chart for a spreadsheet
   --date D    date to print on them, as 2026-11-20; without it the chart has a
               blank to fill in, and equal plans give equal files
+  --layer-depths
+              name each layer that is cut with its depth, as SEATS-6_00MM or
+              OUTLINE-THROUGH, for programs that take the depth of cut from it
   --paper P   paper of the PDF: a4 (if not given), letter, a3 or tabloid
 
 A file is replaced only by a whole one, and none is if any cannot be made.
@@ -37,6 +42,7 @@ func runExport(sh *shell, args []string) error {
 	for _, f := range export.Formats {
 		flags.Var(pathFlag{f.Path(&q)}, f.Name, "")
 	}
+	flags.BoolVar(&q.LayerDepths, "layer-depths", false, "")
 	flags.Func("date", "", func(s string) error {
 		q.Date = s
 		if _, err := time.Parse(time.DateOnly, s); err != nil {

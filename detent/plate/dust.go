@@ -101,6 +101,18 @@ func joined(arcs []geom.Arc, apart geom.Angle) []geom.Arc {
 	return out
 }
 
+// shortest is the least turn that a slot is worth: at 10 m radius it is a fifth
+// of a thousandth of a millimetre. What is shorter is a hole.
+const shortest geom.Angle = 1e-6
+
+// drawable returns the sweep of a slot, 0 where there is not enough of it.
+func drawable(sweep geom.Angle) geom.Angle {
+	if sweep < shortest {
+		return 0
+	}
+	return sweep
+}
+
 // cut cuts an arc into equal pieces none of which is too long, apart from each
 // other. Pieces that the gaps eat up are points.
 func cut(a geom.Arc, apart geom.Angle) []geom.Arc {
@@ -109,7 +121,7 @@ func cut(a geom.Arc, apart geom.Angle) []geom.Arc {
 	if a.Whole() {
 		gaps++
 	}
-	sweep := max(0, (a.Sweep-gaps*apart)/geom.Angle(n))
+	sweep := drawable((a.Sweep - gaps*apart) / geom.Angle(n))
 	out := make([]geom.Arc, n)
 	for i := range out {
 		out[i] = geom.Arc{Radius: a.Radius, From: (a.From + geom.Angle(i)*(sweep+apart)).Turn(), Sweep: sweep}

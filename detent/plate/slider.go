@@ -23,7 +23,7 @@ func slider(pl *Plate, s plan.Slider, pin, slot Fitting) []Feature {
 	short := geom.FromRadians(2 * math.Asin(math.Min(1, s.Play/(4*r))))
 	past := geom.Angle(s.Beyond) - short
 	from, to := geom.Angle(pl.Plan.Travel.From)-past, geom.Angle(pl.Plan.Travel.To)+past
-	if from > to { // hardly any travel and much play: the pin has a wider hole
+	if drawable(to-from) == 0 { // hardly any travel and much play: the pin has a wider hole
 		from = (from + to) / 2
 		to = from
 	}
