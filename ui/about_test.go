@@ -15,7 +15,7 @@ func TestAboutSaysTheVersionAndEveryLicence(t *testing.T) {
 	w := opened(t, withStops(0))
 	w.choose(t, "menu.help", "menu.about")
 	assert.Contains(t, w.asked(t), version.Number)
-	assert.Contains(t, w.asked(t), "SIL OPEN FONT LICENSE")
+	assert.Contains(t, w.asked(t), "Open Font License (OFL)")
 	choices := find[*widget.Select](w.overlay())
 	require.Len(t, choices, 1)
 	for _, l := range licences.All() {

@@ -124,7 +124,7 @@ func (h *handbook) scrollBy(lines float32) {
 	h.scroll.Scrolled(&fyne.ScrollEvent{Scrolled: fyne.NewDelta(0, -lines*lineHeight)})
 }
 
-// block is a stretch of a page: text in Markdown, or a picture.
+// block is a stretch of a page: the text of a section in Markdown, or a picture.
 type block struct {
 	text    string
 	picture string // name of its file; "": text
@@ -149,6 +149,9 @@ func blocks(page string) []block {
 			end()
 			out = append(out, block{picture: m[2], caption: m[1]})
 			continue
+		}
+		if strings.HasPrefix(line, "## ") {
+			end()
 		}
 		text.WriteString(line)
 	}

@@ -94,8 +94,8 @@ func TestTheGuideSpeaksTheWindowsLanguage(t *testing.T) {
 }
 
 func TestBlocks(t *testing.T) {
-	assert.Equal(t, []block{{text: "a\nb"}, {picture: "c.png", caption: "C"}, {text: "d ![e](f) g"}},
-		blocks("a\nb\n\n![C](c.png)\n\nd ![e](f) g\n"))
+	assert.Equal(t, []block{{text: "a\nb"}, {picture: "c.png", caption: "C"}, {text: "d ![e](f) g"}, {text: "## h\n\ni"}},
+		blocks("a\nb\n\n![C](c.png)\n\nd ![e](f) g\n\n## h\n\ni\n"))
 	assert.Empty(t, blocks("\n\n"))
 }
 
