@@ -59,7 +59,7 @@ func run(args []string, stderr io.Writer) int {
 	}
 	quietToolkit()
 	a := app.NewWithID(appID)
-	a.SetIcon(fyne.NewStaticResource("stopwright.svg", icons.SVG))
+	a.SetIcon(fyne.NewStaticResource("stopwright.png", icons.Small))
 	switch {
 	case *shots != "":
 		return without(ui.Shots, a, *shots, stderr)
