@@ -39,7 +39,7 @@ func (w *Window) makePages() []page {
 func (w *Window) tabs() *container.AppTabs {
 	tabs := container.NewAppTabs()
 	for _, p := range w.pageList {
-		tabs.Append(container.NewTabItem(w.words.Text("page."+string(p.id)), p.object))
+		tabs.Append(container.NewTabItem(w.words.Text("page."+string(p.id)), narrowed(p.object)))
 	}
 	tabs.OnSelected = func(*container.TabItem) { w.refreshPage() }
 	return tabs

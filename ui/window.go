@@ -45,7 +45,8 @@ type Window struct {
 	findings *findingList
 	status   *widget.Label
 	guide    *guide
-	greets   bool // shows the guide at the first start of all
+	handbook *handbook // nil: not open
+	greets   bool      // shows the guide at the first start of all
 
 	menuNames [2]string // the edits that the menu names, to undo and to redo
 }
