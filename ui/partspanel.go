@@ -127,6 +127,9 @@ func newSection(w *Window, g group) *section {
 	if g.presets != nil {
 		s.head.Add(container.NewHBox(layout.NewSpacer(), w.presetButton(func() []preset.Preset { return g.presets(w) })))
 	}
+	if g.key == "group.catch" {
+		s.head.Add(container.NewHBox(layout.NewSpacer(), widget.NewButton(w.words.Text("menu.spring"), w.askSpring)))
+	}
 	if g.key == "group.collar" {
 		check := w.collarCheck()
 		s.head.Add(check.object)
