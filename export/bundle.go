@@ -24,11 +24,11 @@ func Export(r detent.Report, q Request) ([]string, error) {
 	if err := clash(outputs, q.Plan); err != nil {
 		return nil, err
 	}
-	return writeAll(outputs)
+	return writeAll(realDisk{}, outputs)
 }
 
 // writeAll writes every file or, as far as it can be foreseen, none.
-func writeAll(outputs []output) (written []string, err error) {
+func writeAll(d disk, outputs []output) (written []string, err error) {
 	made := make([]bytes.Buffer, len(outputs))
 	for i, o := range outputs {
 		if err := o.write(&made[i]); err != nil {
@@ -37,7 +37,7 @@ func writeAll(outputs []output) (written []string, err error) {
 	}
 	var ready []*staged
 	for i, o := range outputs {
-		s, err := stage(o.path, func(w io.Writer) error {
+		s, err := stage(d, o.path, func(w io.Writer) error {
 			_, err := w.Write(made[i].Bytes())
 			return err
 		})

@@ -35,11 +35,12 @@ func (e *outputError) Unwrap() error { return e.error }
 // settle tells an error and returns the exit code for it.
 func (sh *shell) settle(err error) int {
 	var (
-		usage  *usageError
-		input  *inputError
-		output *outputError
-		clash  *export.ClashError
-		file   *export.FileError
+		usage   *usageError
+		input   *inputError
+		output  *outputError
+		clash   *export.ClashError
+		file    *export.FileError
+		refused export.Refused
 	)
 	switch {
 	case err == nil:
@@ -58,7 +59,7 @@ func (sh *shell) settle(err error) int {
 	case errors.As(err, &clash):
 		sh.complain("cannot write", clash.Error())
 		return statusUnusable
-	case errors.As(err, &file) && file.Doing == "read":
+	case errors.As(err, &file) && (file.Doing == "read" || errors.As(err, &refused)):
 		sh.complain(told(file.Subject()), told(export.Reason(file.Err)))
 		return statusUnusable
 	case errors.As(err, &file):

@@ -59,13 +59,21 @@ func TestDecodeExample(t *testing.T) {
 			Method: plan.MethodPillarDrill, SeatError: 0.5, CatchError: 0.5, Friction: 0.2, TableFriction: 0.2,
 			Load: 6, StockWidth: 60, Target: 0.1, Humidity: plan.Humidity{MadeAt: 50, Low: 35, High: 70},
 		},
-		Tool:      &plan.Tool{Offset: 1.5, Fence: 12, Marks: []plan.Mark{{Angle: -36, X: 201.4}}},
+		Router: &plan.Router{
+			Units: "inch", SafeHeight: 8, Approach: 1.5, DepthPerPass: 0.8, Peck: 4, Feed: 600, PlungeFeed: 200, Rapid: 3000,
+			Spindle: 16000, Cutter: 4, CutterLength: 20, DrillTo: 6, Breakthrough: 0.6, SpoilBoard: 9, Canned: true, ToolChange: "m6",
+		},
+		Tool: &plan.Tool{
+			Offset: 1.5, Fence: 12, Turning: plan.ToolTurns, Kerf: 3,
+			FenceLength: 400, FenceThickness: 18, FenceScrew: 6, FenceInset: 30,
+			Marks: []plan.Mark{{Angle: -36, X: 201.4}},
+		},
 		Readings:  []plan.Reading{{Angle: 36, Measured: 36.12, Approach: "clockwise", Method: "square", Date: "2026-11-20"}},
 		AsDrilled: []plan.AsDrilled{{Angle: 36, Catch: "A", X: 61.7, Y: 84.9}},
 	}
 	require.Equal(t, want, p)
 
-	want.Tool, want.Readings, want.AsDrilled = nil, nil, nil
+	want.Router, want.Tool, want.Readings, want.AsDrilled = nil, nil, nil, nil
 	require.Equal(t, want, decoded(t, fileText(t, exampleFile)))
 }
 
@@ -96,7 +104,8 @@ func TestDecodeDefaults(t *testing.T) {
 
 	disc := decoded(t, edited(t, minimal, "base", `{"shape": "disc"}`)).Base
 	assert.Equal(t, 340.0, disc.Diameter, "a disc has a default too")
-	assert.Equal(t, &plan.Tool{}, decoded(t, edited(t, minimal, "tool", `{}`)).Tool)
+	tool := plan.NewTool()
+	assert.Equal(t, &tool, decoded(t, edited(t, minimal, "tool", `{}`)).Tool)
 	assert.Zero(t, *decoded(t, edited(t, minimal, "shop", `{"reference": 0}`)).Shop.Reference, "0 is not absent")
 	assert.Nil(t, decoded(t, edited(t, minimal, "shop", `{}`)).Shop.Reference)
 }

@@ -38,6 +38,8 @@ var (
 	allowances     = limits{lo: -5, hi: 50, unit: "mm"}
 	errorRadii     = limits{lo: 0, hi: 50, unit: "mm"}
 	positions      = limits{lo: -10000, hi: 10000, unit: "mm"}
+	heights        = limits{lo: 0, hi: 10000, unit: "mm"}
+	kerfs          = limits{lo: 0, hi: 100, unit: "mm"}
 	forces         = limits{lo: 0, hi: 1000, unit: "N"}
 	frictions      = limits{lo: 0, hi: 1.5}
 	loads          = limits{lo: 0, hi: 1000, unit: "kg"}
