@@ -130,7 +130,7 @@ func (w *Window) changed(c store.Change) {
 	if c&store.PlanChanged != 0 {
 		w.chart.forget()
 	}
-	if c&(store.PlanChanged|store.TurnChanged|store.StudyChanged) != 0 {
+	if c&(store.PlanChanged|store.ViewChanged|store.TurnChanged|store.StudyChanged) != 0 {
 		w.refreshPage()
 	}
 	if c&(store.PlanChanged|store.FileChanged) != 0 {
