@@ -69,6 +69,7 @@ func (v *clickView) paintTorque(c *ink.Canvas, d float64, p ink.Palette) {
 	}
 	reach := v.angle(v.reach())
 	g := newPlot(c, d, p, -reach, reach, low*1.1, top*1.15+1e-9)
+	g.decimal = v.w.decimal
 	v.torque.plot = g
 	g.axes(t("click.axis.turn"), t("click.axis.torque"))
 	faint := ink.Stroke{Colour: p.Faint}
@@ -136,6 +137,7 @@ func (v *clickView) paintTravel(c *ink.Canvas, d float64, p ink.Palette) {
 		low, high = math.Min(low, values[i]), math.Max(high, values[i])
 	}
 	g := newPlot(c, d, p, from, to, low*1.1, high*1.15)
+	g.decimal = v.w.decimal
 	v.travel.plot = g
 	g.axes(v.w.words.Text("click.axis.table"), v.w.words.Text("click.axis.torque"))
 	g.curve(n, func(i int) (float64, float64) { return from + (to-from)*float64(i)/float64(n-1), values[i] },

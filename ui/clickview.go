@@ -29,6 +29,7 @@ type clickView struct {
 	section *sketch
 	torque  *sketch
 	travel  *sketch
+	choices *sketch
 	numbers *widget.Label
 	ifs     []*widget.Slider // of what may come out otherwise
 	seats   *seatTable
@@ -62,6 +63,7 @@ func newClickView(w *Window) *clickView {
 	v.torque = newSketch(w, fyne.NewSize(200, 230), v.paintTorque)
 	v.travel = newSketch(w, fyne.NewSize(200, 150), v.paintTravel)
 	v.torque.marked, v.travel.marked = v.fromStop, v.inTravel
+	v.choices = newSketch(w, fyne.NewSize(200, 210), v.paintChoices)
 	v.turn.OnChanged = func(x float64) {
 		s := w.store
 		s.SetTurn(v.stop() + geom.Angle(x))
@@ -73,6 +75,7 @@ func newClickView(w *Window) *clickView {
 	slide := container.NewBorder(nil, nil, widget.NewLabel(w.words.Text("click.turn")), nil, v.turn)
 	v.object = container.NewBorder(head, nil, nil, nil, container.NewScroll(container.NewVBox(
 		pictures, slide, v.numbers, v.whatIfRow(), heading(w.words.Text("click.seats")), v.seats.object,
+		heading(w.words.Text("click.choices")), v.choices,
 		heading(w.words.Text("click.travel")), v.travel,
 	)))
 	return v
@@ -139,6 +142,7 @@ func (v *clickView) workOut(pl *plate.Plate) {
 	v.numbers.SetText(v.w.clickWords(pl.Plan, v.click))
 	v.seats.refresh(v.catch)
 	v.travel.Refresh()
+	v.choices.Refresh()
 	v.judge()
 }
 

@@ -138,3 +138,20 @@ func TestTheClickPageRepaintsWhatHasChanged(t *testing.T) {
 	w.setUnits(units.Style{Lengths: units.Inches})
 	assert.Contains(t, v.numbers.Text, "0.04 in", "1.016 mm")
 }
+
+// The picture of what the drills hold and give back marks the chosen one and the
+// suggested one, and says so where no drill will do.
+func TestTheChoicesArePainted(t *testing.T) {
+	w := clicking(t, func(*plan.Plan) {})
+	picture := func() []uint8 {
+		w.clicks.choices.generate(500, 210)
+		return slices.Clone(w.clicks.choices.canvas.Img.Pix)
+	}
+	before := picture()
+	w.suggestSeat(0)
+	assert.True(t, w.clicks.choices.stale, "another drill is chosen")
+	assert.False(t, slices.Equal(before, picture()))
+	before = picture()
+	require.NoError(t, w.store.Edit("far", func(p *plan.Plan) { p.FaceGap = 3 }))
+	assert.NotPanics(t, func() { assert.False(t, slices.Equal(before, picture())) })
+}

@@ -22,7 +22,7 @@ type sketch struct {
 	raster *canvas.Raster
 	stale  bool // it is to be painted anew
 	mark   *canvas.Line
-	plot   plot                       // the last painted, if it is one
+	plot   plot                        // the last painted, if it is one
 	marked func() (x float64, ok bool) // where on the plot the line stands; nil: there is none
 }
 
