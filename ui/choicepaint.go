@@ -39,7 +39,7 @@ func (v *clickView) paintChoices(c *ink.Canvas, d float64, p ink.Palette) {
 		at.Y += up * d
 		half := c.TextWidth(text, letter*d) / 2
 		at.X = math.Min(at.X, g.left+g.wide-half) // not out of the picture
-		if taken.take(at, half+8*d, letter*d) { // with room around it
+		if taken.take(at, half+8*d, letter*d) {   // with room around it
 			c.Text(at, letter*d, 0, drawing.Centre, text, colour.Colour)
 		}
 	}

@@ -186,6 +186,10 @@ func (w *Window) typing() *widget.Entry {
 		}
 	case *sheetEntry:
 		return &e.Entry
+	case *searchEntry:
+		if e.Text != "" {
+			return &e.Entry
+		}
 	case *addEntry:
 		if e.Text != "" {
 			return &e.Entry
