@@ -53,6 +53,7 @@ func (w *Window) showFileSheet(title, do string, s *fileSheet) {
 		answer{text: w.words.Text(do), main: true, able: s.enter, then: func() { s.then(s.path()) }},
 	)
 	s.list.other = s.entry.sheet.typedKey
+	s.entry.down = func() { w.enter(s.list) }
 	s.show(s.folder)
 	const margin = 80 // px of layout round the sheet
 	size := w.win.Canvas().Size()

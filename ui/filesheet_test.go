@@ -57,7 +57,6 @@ func TestTheMenuAsksForAPlan(t *testing.T) {
 func TestAPlanIsOpenedByKeys(t *testing.T) {
 	w, files, folder := openSheet(t)
 	assert.Equal(t, []string{"older", "a.stopwright", "B.stopwright"}, files.names(), "folders first, then plans by name")
-	w.focus(files.list)
 	w.press(fyne.KeyDown)
 	w.press(fyne.KeyDown)
 	assert.Equal(t, filepath.Join(folder, "a.stopwright"), files.entry.Text)

@@ -36,6 +36,14 @@ func (l *keyList) renew() {
 	l.Refresh()
 }
 
+// enter gives the keys to a list, at its first item.
+func (w *Window) enter(l *keyList) {
+	w.focus(l)
+	if l.at < 0 {
+		l.TypedKey(&fyne.KeyEvent{Name: fyne.KeyDown})
+	}
+}
+
 // TypedKey goes through the list.
 func (l *keyList) TypedKey(k *fyne.KeyEvent) {
 	to := l.at

@@ -88,6 +88,9 @@ func (p *partsPanel) showFeature(i int) {
 			s.choose.item = i
 			s.refresh(p.w)
 			p.accordion.Open(k)
+			p.scroll.Content.Resize(p.scroll.Content.MinSize().Max(p.scroll.Size())) // as tall as it is now
+			p.reveal(s.box)
+			p.reveal(s.head) // above all
 		}
 	}
 }

@@ -82,12 +82,7 @@ func newStockView(w *Window) *stockView {
 	v.uses = container.New(layout.NewRowWrapLayout())
 	v.search.OnChanged = func(string) { v.find() }
 	v.kind.OnChanged = func(string) { v.find() }
-	v.search.down = func() {
-		w.focus(v.list)
-		if len(v.found) > 0 {
-			v.list.Select(0)
-		}
-	}
+	v.search.down = func() { w.enter(v.list) }
 	head := container.NewVBox(container.NewBorder(nil, nil, nil, v.kind, v.search), v.nearest)
 	foot := container.NewVBox(widget.NewSeparator(), v.title, v.facts, container.NewBorder(nil, nil, v.set, nil, v.uses))
 	v.object = container.NewBorder(head, foot, nil, nil, v.list)
