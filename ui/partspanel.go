@@ -88,6 +88,9 @@ func (p *partsPanel) showFeature(i int) {
 			s.choose.item = i
 			s.refresh(p.w)
 			p.accordion.Open(k)
+			p.scroll.Content.Resize(p.scroll.Content.MinSize().Max(p.scroll.Size())) // as tall as it is now
+			p.reveal(s.box)
+			p.reveal(s.head) // above all
 		}
 	}
 }
@@ -126,6 +129,9 @@ func newSection(w *Window, g group) *section {
 	}
 	if g.presets != nil {
 		s.head.Add(container.NewHBox(layout.NewSpacer(), w.presetButton(func() []preset.Preset { return g.presets(w) })))
+	}
+	if g.key == "group.catch" {
+		s.head.Add(container.NewHBox(layout.NewSpacer(), widget.NewButton(w.words.Text("menu.spring"), w.askSpring)))
 	}
 	if g.key == "group.collar" {
 		check := w.collarCheck()
