@@ -44,6 +44,7 @@ var All = []Check{
 	pocketBreaksThrough, pocketEdge, drillBreaksThrough,
 	fittingEdge, fittingWeb, fittingTurns, knockOutWide, screwHoles, wearRingRoom, carrierRoom,
 	willNotCentre, deadBandWide, tableLifts, stopStiff,
+	fenceClash, wanderOverTarget,
 	dustTrapped, notALock,
 }
 

@@ -178,23 +178,23 @@ var makingCasesOneWayUp = map[string][]fixture{
 
 	"screw-holes": {
 		{"no collar", at0(making(func(m *plan.Making) { m.Screws.Pilot = 9 })), nil},
-		{"one hole right through both", collared(func(*plan.Making) {}), nil},
-		{"a pilot", collared(func(m *plan.Making) { m.Screws.Pilot, m.Screws.PilotDepth = 3, thickness }), nil},
+		{"one hole right through both", onScrews(func(*plan.Making) {}), nil},
+		{"a pilot", onScrews(func(m *plan.Making) { m.Screws.Pilot, m.Screws.PilotDepth = 3, thickness }), nil},
 		{
-			"a pilot as wide as the screw's hole", collared(func(m *plan.Making) { m.Screws.Pilot = 4.5 }),
+			"a pilot as wide as the screw's hole", onScrews(func(m *plan.Making) { m.Screws.Pilot = 4.5 }),
 			featureFinding(4.5, 4.5, "The pilot holes are 4.5 mm and the clearance holes 4.5 mm: the screws would not bite.", 2, 3),
 		},
 		{
-			"a pilot deeper than the base", collared(func(m *plan.Making) { m.Screws.Pilot, m.Screws.PilotDepth = 3, thickness+hair }),
+			"a pilot deeper than the base", onScrews(func(m *plan.Making) { m.Screws.Pilot, m.Screws.PilotDepth = 3, thickness+hair }),
 			featureFinding(thickness+hair, thickness, "The pilot holes are 18 mm deep, and the base 18 mm thick.", 2, 3),
 		},
-		{"a recess for the head", collared(func(m *plan.Making) { m.Screws.Head = 9 }), nil},
+		{"a recess for the head", onScrews(func(m *plan.Making) { m.Screws.Head = 9 }), nil},
 		{
-			"a recess no wider than the hole", collared(func(m *plan.Making) { m.Screws.Head = 4.5 }),
+			"a recess no wider than the hole", onScrews(func(m *plan.Making) { m.Screws.Head = 4.5 }),
 			featureFinding(4.5, 4.5, "The recesses for the screws' heads are 4.5 mm wide, and their holes 4.5 mm.", 0, 1),
 		},
 		{
-			"a recess through the collar", collared(func(m *plan.Making) { m.Screws.Head, m.Screws.HeadDepth = 9, thickness }),
+			"a recess through the collar", onScrews(func(m *plan.Making) { m.Screws.Head, m.Screws.HeadDepth = 9, thickness }),
 			featureFinding(thickness, thickness, "The recesses for the screws' heads are 18 mm deep, and the collar 18 mm thick.", 0, 1),
 		},
 	},
@@ -205,8 +205,8 @@ func turnAt(radius, distance float64) float64 {
 	return 2 * math.Asin(distance/(2*radius)) * 180 / math.Pi
 }
 
-// collared is a plate with a collar on two screws.
-func collared(change func(*plan.Making)) plan.Plan {
+// onScrews is a plate with a collar on two screws.
+func onScrews(change func(*plan.Making)) plan.Plan {
 	return at0(making(change), func(p *plan.Plan) {
 		p.Turntable.Diameter = 300
 		c := plan.NewCollar(p.Turntable)

@@ -31,7 +31,7 @@ func TestAllowancesLeaveAHole(t *testing.T) {
 		{
 			"a table from which the clearance leaves nothing",
 			func(p *plan.Plan) { tight(p, 5, 5); p.Making.ClearanceFrom = plan.FromTurntable },
-			"collar.clearance is 5, must be so little that turntable and collar are left 0.1 mm",
+			"collar.clearance is 5, must be so little that turntable and collar's bore are left 0.1 mm",
 		},
 		{"half of it leaves enough", func(p *plan.Plan) { tight(p, 5, 5); p.Making.ClearanceFrom = plan.FromBoth }, ""},
 		{"a press fit on the pivot", func(p *plan.Plan) { p.Making.Pivot.Base = -0.1 }, ""},

@@ -27,6 +27,7 @@ func (f Feature) Own() bool { return !f.Screw && f.Fitting == "" }
 // Core is the centre line of a feature: a [geom.Segment] (of no length for a
 // round hole) or a [geom.Arc].
 type Core interface {
+	Nearest(geom.Point) geom.Point
 	DistanceToPoint(geom.Point) float64
 	DistanceToArc(geom.Arc) float64
 	DistanceToSegment(geom.Segment) float64
