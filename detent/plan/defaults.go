@@ -76,6 +76,7 @@ func Default() Plan {
 			Reference:     nil, // zeroed at the stop nearest 0
 			Humidity:      Humidity{MadeAt: 50, Low: 35, High: 70},
 		},
+		Router:        nil, // as DefaultRouter
 		Tool:          nil, // not given; the keys of a given one: see NewTool
 		Readings:      nil, // the keys of a reading: approach, method and date empty
 		ReadingsSince: "",  // all count

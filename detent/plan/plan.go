@@ -27,6 +27,7 @@ type Plan struct {
 	Features    []Feature // up to 10,000
 	Rules       Rules
 	Shop        Shop
+	Router      *Router // nil: [DefaultRouter]
 
 	// Setting up and proving.
 	Tool          *Tool     // nil: not given

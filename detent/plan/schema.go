@@ -33,6 +33,7 @@ func visit(v visitor, d *document) {
 	list(v, at("features"), &d.Features, limits{hi: MaxFeatures, unit: "features"}, visitFeature)
 	group(v, at("rules"), &d.Rules, visitRules)
 	group(v, at("shop"), &d.Shop, visitShop)
+	section(v, at("router"), &d.Router, DefaultRouter, visitRouter)
 	section(v, at("tool"), &d.Tool, NewTool, visitTool)
 	list(v, at("readings").brief(), &d.Readings, limits{hi: MaxReadings, unit: "readings"}, visitReading)
 	v.text(at("readings_since").brief(), &d.ReadingsSince, wording{date: true})
