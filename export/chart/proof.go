@@ -78,7 +78,7 @@ func proofColumns(c Chart, r detent.Report, v detent.Proving, cut detent.CutLine
 		{kind: number, head: col("readings"), cells: proved(func(i int) string { return strconv.Itoa(v.Seats[i].Readings) }), apart: true},
 		{kind: number, head: col("off"), cells: proved(func(i int) string { return angle(v.Seats[i].Difference) })},
 		{kind: number, head: col("own"), cells: proved(func(i int) string { return angle(v.Seats[i].Own) })},
-		{kind: number, head: col("move"), cells: proved(func(i int) string { return length(v.Seats[i].Move) })},
+		{kind: number, head: col("move"), cells: proved(func(i int) string { return length(c, v.Seats[i].Move) })},
 		{kind: name, head: col("verdict"), cells: proved(func(i int) string {
 			if v.Seats[i].Out {
 				return c.Words.Text("proof.out")
@@ -91,11 +91,11 @@ func proofColumns(c Chart, r detent.Report, v detent.Proving, cut detent.CutLine
 			if !cut.Crossings[i].Meets {
 				return []string{dash}
 			}
-			return []string{length(cut.Crossings[i].X)}
+			return []string{length(c, cut.Crossings[i].X)}
 		}})
 	}
-	for i, key := range []string{"clockwise", "counterclockwise", "mark"} {
-		columns = append(columns, column{kind: blank, head: col(key), least: writeLeast, apart: i == 0, share: 1})
+	for _, key := range []string{"clockwise", "counterclockwise", "mark"} {
+		columns = append(columns, column{kind: blank, head: col(key), least: writeLeast, apart: true, share: 1})
 	}
 	return columns
 }

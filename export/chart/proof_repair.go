@@ -42,11 +42,11 @@ func (f *flow) repair(r detent.Report, x detent.Repair) {
 	for _, h := range x.Holes(r.Plate) {
 		depth := w.Text("chart.through")
 		if h.Depth > 0 {
-			depth = length(h.Depth)
+			depth = length(f.chart, h.Depth)
 		}
 		f.y = b.paragraph(w.Text("repair.hole."+h.Key, words.Args{
-			"Diameter": short(h.Diameter), "Depth": depth, "X": length(h.At.X), "Y": length(h.At.Y),
-			"Radius": length(h.Radius), "Azimuth": measure.Fixed(h.Azimuth.Degrees(), sheetAngle) + "°",
+			"Diameter": short(f.chart, h.Diameter), "Depth": depth, "X": length(f.chart, h.At.X), "Y": length(f.chart, h.At.Y),
+			"Radius": length(f.chart, h.Radius), "Azimuth": measure.Fixed(h.Azimuth.Degrees(), sheetAngle) + "°",
 		}), text, b.right()-pad, f.y)
 	}
 	b.small(drawing.Repair(r.Plate, x), geom.Point{X: left, Y: top - repairTall + pad}, geom.Point{X: left + repairWide, Y: top})
