@@ -70,7 +70,7 @@ func (r Report) CutLine() (CutLine, bool) {
 		x.Past = c.Past(t.Reach, x.Lean)
 		c.Crossings = append(c.Crossings, x)
 	}
-	leans := c.leans()
+	leans := c.Leans()
 	c.Travel = c.Line.Travel(leans)
 	c.BestFence = bestFence(c.Line, leans)
 	if at, ok := c.Line.BestOffset(leans); ok {
@@ -83,7 +83,8 @@ func (r Report) CutLine() (CutLine, bool) {
 	return c, true
 }
 
-func (c CutLine) leans() []geom.Angle {
+// Leans returns the lean at every crossing.
+func (c CutLine) Leans() []geom.Angle {
 	out := make([]geom.Angle, len(c.Crossings))
 	for i, x := range c.Crossings {
 		out[i] = x.Lean

@@ -39,7 +39,10 @@ func (g plot) at(x, y float64) ink.Px {
 }
 
 // axes draws the frame, round figures along it and the names of both.
-func (g plot) axes(across, up string) {
+func (g plot) axes(across, up string) { g.axesOf(across, up, "°") }
+
+// axesOf draws axes whose figures across have a sign of their own behind them.
+func (g plot) axesOf(across, up, sign string) {
 	thin := ink.ThinLine * g.d
 	size := letter * g.d
 	for _, y := range ticks(g.y0, g.y1, 5) {
@@ -50,7 +53,7 @@ func (g plot) axes(across, up string) {
 	for _, x := range ticks(g.x0, g.x1, 7) {
 		at := g.at(x, g.y0)
 		g.c.Line(at, ink.Px{X: at.X, Y: at.Y + 4*g.d}, thin, g.p.Faint, nil)
-		g.c.Text(ink.Px{X: at.X, Y: at.Y + 8*g.d}, size, 0, drawing.Top, measure.Trim(x, 3)+"°", g.p.Faint)
+		g.c.Text(ink.Px{X: at.X, Y: at.Y + 8*g.d}, size, 0, drawing.Top, measure.Trim(x, 3)+sign, g.p.Faint)
 	}
 	g.c.Line(g.at(g.x0, 0), g.at(g.x1, 0), thin, g.p.Faint, nil)
 	g.c.Line(g.at(g.x0, g.y0), g.at(g.x0, g.y1), thin, g.p.Faint, nil)
