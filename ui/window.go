@@ -38,6 +38,7 @@ type Window struct {
 	turnbar  *turnBar
 	clicks   *clickView
 	chart    *chartView
+	setting  *settingView
 	stock    *stockView
 	pageList []page             // beside the stops, in order
 	pages    *container.AppTabs // their tabs
@@ -90,6 +91,7 @@ func (w *Window) build() {
 	w.turnbar = newTurnBar(w)
 	w.clicks = newClickView(w)
 	w.chart = newChartView(w)
+	w.setting = newSettingView(w)
 	w.stock = newStockView(w)
 	w.parts = newPartsPanel(w)
 	w.findings = newFindingList(w)
