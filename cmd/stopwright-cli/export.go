@@ -12,8 +12,9 @@ import (
 )
 
 const exportUsage = `stopwright-cli export PLAN [--dxf F] [--svg F] [--pdf F] [--csv F]
-                             [--template F]
+                             [--template F] [--scale F] [--strip F]
                              [--date D] [--paper P] [--bar-x L] [--bar-y L]
+                             [--step A] [--vernier V] [--rim L] [--index A]
 
 Writes the files to make the plate from. Several may be asked for at once; they
 are written whatever the findings, which go to standard error.
@@ -28,6 +29,9 @@ are written whatever the findings, which go to standard error.
   --csv F       drilling chart for a spreadsheet
   --template F  paper templates of all parts at full size, to glue on and drill
                 through, tiled over sheets of paper: a PDF
+  --scale F     graduations for the table and an index with a vernier, flat: a
+                DXF, SVG or PDF file, as its ending says
+  --strip F     the same as a strip to wrap round the rim, by its ending too
   --date D      date to print on them, as 2026-11-20; without it the chart has a
                 blank to fill in, and equal plans give equal files
   --paper P     paper of the PDFs: a4 (if not given), letter, a3 or tabloid
@@ -35,6 +39,10 @@ are written whatever the findings, which go to standard error.
                 next one is corrected. Over 2 % off is refused: the printer
                 fitted it to the page
   --bar-y L     the same for the bar up the paper
+  --step A      graduations of a scale: 1 (if not given), 0.5 or 0.25 degrees
+  --vernier V   what it reads: 0.1 degrees (if not given), 5 minutes, or none
+  --rim L       diameter of the rim as measured, if not the turntable's
+  --index A     where the index stands, clockwise from the operator's side
 
 A file is replaced only by a whole one, and none is if any cannot be made.
 Exit code 1 if any finding is an error, 3 if a file could not be written.
@@ -58,9 +66,13 @@ func runExport(sh *shell, args []string) error {
 		return err
 	})
 	barFlags(flags, &q.Printer)
+	scaleFlags(flags, &q.Scaling)
 	name, err := onlyPlan(flags, args)
 	if err != nil {
 		return sh.orHelp(err, exportUsage)
+	}
+	if err := q.Scaling.Check(); err != nil {
+		return &usageError{"export", err.Error()}
 	}
 	if !asked(q) {
 		return &usageError{"export", "export needs at least one of " + formatFlags()}

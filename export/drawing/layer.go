@@ -17,6 +17,8 @@ const (
 	Screws      Layer = "SCREWS"       // collar screws
 	Holes       Layer = "HOLES"        // hole features
 	Slots       Layer = "SLOTS"        // slot and arc slot features
+	Graduations Layer = "GRADUATIONS"  // lines of a scale, to engrave
+	Engraving   Layer = "ENGRAVING"    // letters as single strokes, to engrave
 
 	Ring      Layer = "RING"    // pitch circles
 	Track     Layer = "TRACK"   // path of each ball over the face
@@ -60,6 +62,8 @@ var Pens = []Pen{
 	{Screws, ThickLine, nil, 6, true},
 	{Holes, ThickLine, nil, 6, true},
 	{Slots, ThickLine, nil, 6, true},
+	{Graduations, ThinLine, nil, 30, true},
+	{Engraving, ThinLine, nil, 200, true},
 	{Ring, ThinLine, chainDash, 8, false},
 	{Track, ThinLine, hiddenDash, 8, false},
 	{Centres, ThinLine, nil, 8, false},
