@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"stopwright/detent"
+	"stopwright/export/coupon"
 	"stopwright/export/drawing"
 	"stopwright/export/dxf"
 	"stopwright/export/scale"
@@ -36,6 +37,15 @@ var stripScale = figure{
 	},
 	func(r detent.Report, q Request) ([]tile.Sheet, error) {
 		return scale.StripSheets(r.Plate, q.info(), q.Scaling)
+	},
+}
+
+var testPiece = figure{
+	func(r detent.Report, q Request) (drawing.Drawing, error) {
+		return coupon.Sheet(r.Plate, q.info()).Noted(q.info().Words), nil
+	},
+	func(r detent.Report, q Request) ([]tile.Sheet, error) {
+		return []tile.Sheet{coupon.Sheet(r.Plate, q.info())}, nil
 	},
 }
 

@@ -37,6 +37,7 @@ var Formats = []Format{
 	{"template", func(q *Request) *string { return &q.Template }, templates},
 	{"scale", func(q *Request) *string { return &q.Scale }, flatScale.outputs},
 	{"strip", func(q *Request) *string { return &q.Strip }, stripScale.outputs},
+	{"coupon", func(q *Request) *string { return &q.Coupon }, testPiece.outputs},
 }
 
 // drawings gives the files of a format that holds one drawing.
@@ -56,7 +57,9 @@ func drawings(write func(io.Writer, drawing.Drawing) error) func(detent.Report, 
 }
 
 // endings are those of formats that are not called as their files end.
-var endings = map[string]string{"template": "-template.pdf", "scale": "-scale.dxf", "strip": "-strip.pdf"}
+var endings = map[string]string{
+	"template": "-template.pdf", "scale": "-scale.dxf", "strip": "-strip.pdf", "coupon": "-coupon.dxf",
+}
 
 // Ending returns what the format's file is called beside a plan's: an ending, and
 // before it what tells it from another of the same kind.

@@ -20,6 +20,8 @@ type Request struct {
 	Scale    string // flat scale and vernier: a DXF, SVG or PDF by its ending
 	Strip    string // the scale as a strip, in the same way
 
+	Coupon string // the test piece, in the same way
+
 	// Plan is the plan's own file, which is never written over; empty: none.
 	Plan string
 	// Date is printed as it is; empty: sheets have a blank to fill in.

@@ -12,7 +12,7 @@ import (
 )
 
 const exportUsage = `stopwright-cli export PLAN [--dxf F] [--svg F] [--pdf F] [--csv F]
-                             [--template F] [--scale F] [--strip F]
+                             [--template F] [--scale F] [--strip F] [--coupon F]
                              [--date D] [--paper P] [--bar-x L] [--bar-y L]
                              [--step A] [--vernier V] [--rim L] [--index A]
 
@@ -32,6 +32,8 @@ are written whatever the findings, which go to standard error.
   --scale F     graduations for the table and an index with a vernier, flat: a
                 DXF, SVG or PDF file, as its ending says
   --strip F     the same as a strip to wrap round the rim, by its ending too
+  --coupon F    a test piece with a ladder of seats, bores and recesses to try,
+                by its ending too
   --date D      date to print on them, as 2026-11-20; without it the chart has a
                 blank to fill in, and equal plans give equal files
   --paper P     paper of the PDFs: a4 (if not given), letter, a3 or tabloid

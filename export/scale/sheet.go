@@ -30,7 +30,7 @@ func Noted(pl *plate.Plate, info drawing.Info, o Options) (drawing.Drawing, erro
 	if err != nil {
 		return drawing.Drawing{}, err
 	}
-	return noted(s, info), nil
+	return s.Noted(info.Words), nil
 }
 
 // NotedStrip returns the whole strip in the same way.
@@ -41,25 +41,7 @@ func NotedStrip(pl *plate.Plate, info drawing.Info, o Options) (drawing.Drawing,
 	}
 	s := d.sheet(info, "scale.what.strip", "scale.step.strip")
 	s.Drawing, err = Strip(pl, o)
-	return noted(s, info), err
-}
-
-// noteWidth is how wide the words below a drawing may always be, mm.
-const noteWidth = 200.0
-
-// noted returns a sheet's drawing with its words below.
-func noted(s tile.Sheet, info drawing.Info) drawing.Drawing {
-	t := info.Words.Text
-	lines := []string{s.Title, s.What, t("sheet.units")}
-	if s.Date != "" {
-		lines = append(lines, t("sheet.date", words.Args{"Date": s.Date}))
-	}
-	width := math.Max(noteWidth, s.Drawing.Bounds().Width())
-	for _, step := range s.Steps {
-		lines = append(lines, drawing.Wrap(step, drawing.NoteSize, width)...)
-	}
-	drawing.Notes(&s.Drawing, append(lines, t("caution.unplug"), t("caution.clamp"), t("caution.eyes"), t("caution.manual")))
-	return s.Drawing
+	return s.Noted(info.Words), err
 }
 
 // sheet returns all that is said with a scale.

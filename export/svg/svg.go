@@ -8,9 +8,12 @@ import (
 	"stopwright/export/drawing"
 )
 
-// margin is left round the drawing, mm: for the thickness of its lines, and for
-// letters that come out wider in another font than they were laid out in.
+// margin is left round the drawing, mm, for the thickness of its lines.
 const margin = 5.0
+
+// wider is how much wider than laid out letters may come out in another font:
+// common practice, no source.
+const wider = 1.4
 
 // Write writes d to w as one SVG file, in a single call of w.Write. A shape that
 // is not [drawing.Sound] is refused before anything is written; the error names
@@ -39,7 +42,7 @@ func file(d drawing.Drawing) []byte {
 	for _, l := range order {
 		shown.Entities = append(shown.Entities, layers[l]...)
 	}
-	b := shown.Bounds()
+	b := extent(shown)
 	if b.Empty() {
 		b = drawing.Bounds{}
 	}
@@ -60,6 +63,19 @@ func file(d drawing.Drawing) []byte {
 	}
 	out.text("</svg>\n")
 	return out.out
+}
+
+// extent returns the bounds of a drawing whose letters may come out wider.
+func extent(d drawing.Drawing) drawing.Bounds {
+	var all drawing.Drawing
+	for _, e := range d.Entities {
+		if s, letters := e.Shape.(drawing.Text); letters {
+			s.Size *= wider
+			e.Shape = s
+		}
+		all.Entities = append(all.Entities, e)
+	}
+	return all.Bounds()
 }
 
 // byLayer sorts what is written by its layer, and lists the layers there are in
