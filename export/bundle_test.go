@@ -40,6 +40,7 @@ func TestExportWritesEveryFile(t *testing.T) {
 		"plate.dxf", "plate-base.dxf", "plate-turntable.dxf", "plate-collar.dxf",
 		"plate.svg", "plate-base.svg", "plate-turntable.svg", "plate-collar.svg", "plate.pdf", "plate.csv", "plate-template.pdf",
 		"plate-scale.dxf", "plate-strip.pdf", "plate-coupon.dxf",
+		"plate.ngc", "plate-base.ngc", "plate-turntable.ngc", "plate-collar.ngc",
 	}, names)
 	assert.ElementsMatch(t, names, entries(t, dir))
 
@@ -225,6 +226,7 @@ func TestExportRefusesToWriteAFileTwice(t *testing.T) {
 			var clash *export.ClashError
 			require.ErrorAs(t, err, &clash)
 			assert.Equal(t, c.plan, clash.Plan)
+			saidInGerman(t, clash)
 			assert.Equal(t, before, entries(t, dir))
 			assert.Equal(t, "the plan", get(t, plan))
 			assert.Equal(t, "old", get(t, one))

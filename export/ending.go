@@ -50,7 +50,7 @@ var testPiece = figure{
 }
 
 // errEnding means that a figure's file is of no kind that holds one.
-var errEnding = &plainError{words: "its name must end in .dxf, .svg or .pdf, which says what it is"}
+var errEnding = refused("export.ending", "", nil)
 
 // outputs gives the file of a figure, of the kind that its name ends in.
 func (f figure) outputs(r detent.Report, q Request, path string) []output {

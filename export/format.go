@@ -28,7 +28,9 @@ type Format struct {
 // A drawing comes in several files: the one asked for holds all parts side by
 // side, and beside it lies one for each part, with -base, -turntable or -collar
 // before its ending and the pivot at the origin. Where the file asked for is a
-// device or a pipe it is the only one. Anything else is one file.
+// device or a pipe it is the only one. Anything else is one file, but for router
+// programs: of those the file asked for is a card that moves nothing, and beside
+// it lies one program for each part.
 var Formats = []Format{
 	{"dxf", func(q *Request) *string { return &q.DXF }, drawings(dxf.Write)},
 	{"svg", func(q *Request) *string { return &q.SVG }, drawings(svg.Write)},
@@ -38,6 +40,7 @@ var Formats = []Format{
 	{"scale", func(q *Request) *string { return &q.Scale }, flatScale.outputs},
 	{"strip", func(q *Request) *string { return &q.Strip }, stripScale.outputs},
 	{"coupon", func(q *Request) *string { return &q.Coupon }, testPiece.outputs},
+	{routerFormat, func(q *Request) *string { return &q.Router }, programs},
 }
 
 // drawings gives the files of a format that holds one drawing.
@@ -47,7 +50,7 @@ func drawings(write func(io.Writer, drawing.Drawing) error) func(detent.Report, 
 		if info, err := os.Stat(path); err == nil && !info.Mode().IsRegular() {
 			return all // a device, a pipe, or a mistake
 		}
-		for _, part := range drawing.Parts(r.Plate.Plan) {
+		for _, part := range drawing.AllPartsOf(r.Plate.Plan) {
 			all = append(all, output{beside(path, string(part)), func(w io.Writer) error {
 				return write(w, drawing.PartSheet(r.Plate, part, q.info()))
 			}})
@@ -59,6 +62,7 @@ func drawings(write func(io.Writer, drawing.Drawing) error) func(detent.Report, 
 // endings are those of formats that are not called as their files end.
 var endings = map[string]string{
 	"template": "-template.pdf", "scale": "-scale.dxf", "strip": "-strip.pdf", "coupon": "-coupon.dxf",
+	routerFormat: ".ngc",
 }
 
 // Ending returns what the format's file is called beside a plan's: an ending, and

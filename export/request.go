@@ -19,8 +19,8 @@ type Request struct {
 	Template string // paper templates, a PDF
 	Scale    string // flat scale and vernier: a DXF, SVG or PDF by its ending
 	Strip    string // the scale as a strip, in the same way
-
-	Coupon string // the test piece, in the same way
+	Coupon   string // the test piece, in the same way
+	Router   string // card of the programs
 
 	// Plan is the plan's own file, which is never written over; empty: none.
 	Plan string
@@ -30,11 +30,15 @@ type Request struct {
 	Printer tile.Correction // what the bars of a template measure
 	Scaling scale.Options
 	Words   *words.Catalogue // nil: English
+
+	// LayerDepths adds to the name of each layer that is cut how deep, for
+	// programs that take the depth of cut from it.
+	LayerDepths bool
 }
 
 // info returns what every sheet says.
 func (q Request) info() drawing.Info {
-	info := drawing.Info{Words: q.Words, Date: q.Date}
+	info := drawing.Info{Words: q.Words, Date: q.Date, Depths: q.LayerDepths}
 	if info.Words == nil {
 		info.Words = words.English()
 	}

@@ -1,10 +1,11 @@
 package scale
 
 import (
-	"fmt"
 	"math"
 	"slices"
+	"strconv"
 
+	"stopwright/assets/words"
 	"stopwright/detent/geom"
 	"stopwright/detent/plan"
 	"stopwright/detent/plate"
@@ -24,16 +25,16 @@ type Options struct {
 func (o Options) Check() error {
 	o = o.filled(plan.Plan{})
 	if !slices.Contains(Steps, o.Step) {
-		return fmt.Errorf("graduations of %v°: must be 1, 0.5 or 0.25", o.Step)
+		return refused("scale.no.step", words.Args{"Step": words.Deg(o.Step)})
 	}
 	if !slices.Contains(Readings, o.Reading) {
-		return fmt.Errorf("a vernier read to %q: must be 0.1, 5 or none", string(o.Reading))
+		return refused("scale.no.reading", words.Args{"Reading": strconv.Quote(string(o.Reading))})
 	}
 	if !(o.Rim >= 0) || math.IsInf(o.Rim, 0) {
-		return fmt.Errorf("a rim of %v mm: must be above 0", o.Rim)
+		return refused("scale.no.rim", words.Args{"Rim": words.MM(o.Rim)})
 	}
 	if az := o.Index.Degrees(); math.IsNaN(az) || math.IsInf(az, 0) {
-		return fmt.Errorf("an index at %v°: is no angle", az)
+		return refused("scale.no.index", words.Args{"Index": words.Deg(az)})
 	}
 	_, err := NewVernier(o.Step, o.Reading)
 	return err

@@ -1,9 +1,9 @@
 package scale
 
 import (
-	"fmt"
 	"math"
 
+	"stopwright/assets/words"
 	"stopwright/detent/geom"
 )
 
@@ -53,7 +53,7 @@ func NewVernier(step float64, r Reading) (Vernier, error) {
 	n := step / count.Degrees()
 	v.Lines = int(math.Round(n))
 	if math.Abs(n-float64(v.Lines)) > 1e-9 {
-		return Vernier{}, fmt.Errorf("a scale of %v° cannot be read to %v° by a vernier: a division is not a whole number of readings; read it to 5 minutes, or divide it into half degrees", step, count.Degrees())
+		return Vernier{}, refused("scale.no.vernier", words.Args{"Step": words.Deg(step), "Count": words.Deg(count)})
 	}
 	return v, nil
 }
@@ -77,4 +77,9 @@ func (v Vernier) Value(k int) geom.Angle {
 		return 0
 	}
 	return v.Step * geom.Angle(k) / geom.Angle(v.Lines)
+}
+
+// refused returns an error that can be said in any language.
+func refused(key string, args words.Args) error {
+	return &words.Error{Saying: words.Phrase{Key: key, Args: args}}
 }

@@ -69,8 +69,8 @@ func TestOptions(t *testing.T) {
 	}{
 		{"the zero options", scale.Options{}, ""},
 		{"an index line only", scale.Options{Step: 0.25, Reading: scale.Plain}, ""},
-		{"a quarter is no multiple of a tenth", scale.Options{Step: 0.25, Reading: scale.Tenth}, "not a whole number of readings"},
-		{"the same where nothing is said", scale.Options{Step: 0.25}, "not a whole number of readings"},
+		{"a quarter is no multiple of a tenth", scale.Options{Step: 0.25, Reading: scale.Tenth}, "no whole number of readings"},
+		{"the same where nothing is said", scale.Options{Step: 0.25}, "no whole number of readings"},
 		{"a third", scale.Options{Step: 1.0 / 3}, "must be 1, 0.5 or 0.25"},
 		{"to seconds", scale.Options{Reading: "1s"}, `"1s": must be 0.1, 5 or none`},
 		{"a rim of less than nothing", scale.Options{Rim: -1}, "must be above 0"},

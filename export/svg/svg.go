@@ -3,6 +3,7 @@ package svg
 import (
 	"fmt"
 	"io"
+	"slices"
 
 	"stopwright/detent/geom"
 	"stopwright/export/drawing"
@@ -82,31 +83,27 @@ func extent(d drawing.Drawing) drawing.Bounds {
 // the order of the layer table; those it does not know follow as they come.
 func byLayer(d drawing.Drawing) (map[drawing.Layer][]drawing.Entity, []drawing.Layer) {
 	layers := map[drawing.Layer][]drawing.Entity{}
-	var unknown []drawing.Layer
+	var order []drawing.Layer
 	for _, e := range d.Entities {
 		if e.Layer == drawing.Shade {
 			continue
 		}
-		if _, there := layers[e.Layer]; !there && !known(e.Layer) {
-			unknown = append(unknown, e.Layer)
+		if _, there := layers[e.Layer]; !there {
+			order = append(order, e.Layer)
 		}
 		layers[e.Layer] = append(layers[e.Layer], e)
 	}
-	var order []drawing.Layer
-	for _, p := range drawing.Pens {
-		if len(layers[p.Layer]) > 0 {
-			order = append(order, p.Layer)
-		}
-	}
-	return layers, append(order, unknown...)
+	slices.SortStableFunc(order, func(a, b drawing.Layer) int { return place(a) - place(b) })
+	return layers, order
 }
 
-// known reports whether the layer table has a layer.
-func known(l drawing.Layer) bool {
-	for _, p := range drawing.Pens {
-		if p.Layer == l {
-			return true
+// place returns where a layer stands in the layer table; past its end where it
+// has none.
+func place(l drawing.Layer) int {
+	for i, p := range drawing.Pens {
+		if p.Layer == l.Kind() {
+			return i
 		}
 	}
-	return false
+	return len(drawing.Pens)
 }
