@@ -49,7 +49,7 @@ func (o Options) filled(p plan.Plan) Options {
 		o.Reading = Tenth
 	}
 	if o.Rim == 0 {
-		o.Rim = p.Turntable.Diameter
+		o.Rim = p.TableDiameter()
 	}
 	return o
 }
