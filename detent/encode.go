@@ -18,6 +18,8 @@ type (
 		Seats    []jsonSeat    `json:"seats"`
 		Findings []jsonFinding `json:"findings"`
 		Click    []jsonClick   `json:"click"`
+		Trueness jsonTrueness  `json:"trueness"`
+		Season   jsonSeason    `json:"season"`
 	}
 
 	jsonSeat struct {
@@ -60,7 +62,7 @@ type (
 // catalogue. Numbers that come straight from the plan get 0 added: a typed -0
 // is written as 0.
 func (r Report) Encode(w io.Writer, c *words.Catalogue) error {
-	out := jsonReport{Seats: []jsonSeat{}, Findings: []jsonFinding{}, Click: []jsonClick{}}
+	out := jsonReport{Seats: []jsonSeat{}, Findings: []jsonFinding{}, Click: []jsonClick{}, Trueness: r.trueness(), Season: r.season()}
 	for i := range r.Plate.Seats {
 		out.Seats = append(out.Seats, r.seat(i))
 	}

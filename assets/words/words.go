@@ -32,8 +32,11 @@ type (
 	NM float64
 )
 
+// Word is the key of another text, which a text names by what it says.
+type Word string
+
 // Args are the named values of a text: strings, ints, [MM], [Deg], lists of
-// [Deg], [N] and [NM].
+// [Deg], [N], [NM] and [Word].
 type Args map[string]any
 
 // Catalogue is one language with a way to write numbers.
@@ -159,6 +162,8 @@ func (c *Catalogue) value(v any) string {
 			all[i] = c.value(d)
 		}
 		return strings.Join(all, ", ")
+	case Word:
+		return c.Text(string(v))
 	case string:
 		return v
 	case int:

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"io"
 	"strings"
@@ -33,6 +34,9 @@ func table(w io.Writer, r detent.Report, c *words.Catalogue) error {
 			return err
 		}
 		fmt.Fprintln(w)
+	}
+	if err := errors.Join(truenessTable(w, r), drilledTable(w, pl), seasonLines(w, pl)); err != nil {
+		return err
 	}
 	_, err := fmt.Fprintln(w, strings.Join(findings(r, c), "\n"))
 	return err

@@ -9,8 +9,12 @@ import (
 
 // stop is what a stop is typically made of after zeroing.
 var stop = budget.Sum{
-	{Shape: budget.Disc, Size: 0.5}, {Shape: budget.Disc, Size: 0.5}, {Shape: budget.Disc, Size: 0.05},
-	{Shape: budget.Disc, Size: 0.05}, {Shape: budget.Rectangular, Size: 0.1}, {Shape: budget.Rectangular, Size: 0.1},
+	{Shape: budget.Disc, Size: 0.5},
+	{Shape: budget.Disc, Size: 0.5},
+	{Shape: budget.Disc, Size: 0.05},
+	{Shape: budget.Disc, Size: 0.05},
+	{Shape: budget.Rectangular, Size: 0.1},
+	{Shape: budget.Rectangular, Size: 0.1},
 }
 
 func BenchmarkHalfWidth(b *testing.B) {

@@ -6,6 +6,8 @@ import "math"
 // one call of the model and must not be kept.
 type Draw struct {
 	from    stream
+	seed    uint64
+	block   int
 	columns [][]float64
 	used    int
 }
@@ -27,6 +29,7 @@ func (d *Draw) Column() []float64 {
 
 // begin makes the draw ready for a block: all columns may be used again.
 func (d *Draw) begin(seed uint64, block int) {
+	d.seed, d.block = seed, block
 	d.from, d.used = streamAt(seed, block), 0
 }
 
@@ -34,6 +37,18 @@ func (d *Draw) begin(seed uint64, block int) {
 func (d *Draw) Fill(column []float64, t Term) {
 	clear(column)
 	d.Add(column, t)
+}
+
+// AddCommon adds to every number of a column an error that other columns have
+// too. Errors of one name, a number, are the same in every trial and those of
+// different names independent: they are drawn anew each time from a place of
+// their own, so that nothing need be kept.
+func (d *Draw) AddCommon(column []float64, name int, t Term) {
+	own := d.from
+	place := stream(d.seed ^ uint64(name+1)*golden)
+	d.from = streamAt(place.next(), d.block)
+	d.Add(column, t)
+	d.from = own
 }
 
 // Add adds an error of its own to every number of a column.

@@ -137,6 +137,36 @@ func TestAnyModel(t *testing.T) {
 	assert.InDelta(t, 5.0239, e.Symmetric().High, scatter)
 }
 
+// Of two outputs with a common error and one of their own each, the difference
+// has the common one no more, and the sum has it twice.
+func TestCommonErrors(t *testing.T) {
+	term := budget.Term{Shape: budget.Disc, Size: 1}
+	m := budget.Model{Outputs: 3, Work: func(d *budget.Draw, yield func(int, []float64)) {
+		a, b, c := d.Column(), d.Column(), d.Column()
+		for _, y := range [][]float64{a, b} {
+			d.Fill(y, term)
+			d.AddCommon(y, 5, term)
+		}
+		clear(c)
+		d.AddCommon(c, 6, term)
+		d.AddCommon(c, 5, term.Times(-1))
+		yield(2, c)
+		for i := range c {
+			c[i] = a[i] - b[i]
+		}
+		yield(0, c)
+		for i := range c {
+			c[i] = a[i] + b[i]
+		}
+		yield(1, c)
+	}}
+	e := sampled(t, m, budget.Options{Seed: 1, Most: 1e6}).Estimates
+	const scatter = 0.004 // five standard errors
+	assert.InDelta(t, math.Sqrt(0.25+0.25), e[0].Std, scatter)
+	assert.InDelta(t, math.Sqrt(0.25+0.25+4*0.25), e[1].Std, scatter)
+	assert.InDelta(t, math.Sqrt(0.25+0.25), e[2].Std, scatter, "two names are independent")
+}
+
 func TestTheSameOnAnyNumberOfProcessors(t *testing.T) {
 	o := budget.Options{Seed: 42, Most: 300_000, Digits: 1}
 	m := adding(times(3, budget.Term{Shape: budget.Disc, Size: 1}))

@@ -10,9 +10,8 @@ import (
 	"stopwright/detent/plate"
 )
 
-// ringStep is the step (mm) to which a proposed ring radius is rounded up: one
-// that can be set on a trammel.
-const ringStep = 0.5
+// ringStep is the step (mm) to which a proposed ring radius is rounded up.
+const ringStep = plate.RingStep
 
 // widerRing proposes the least ring radius at which two seats of one ring keep
 // the web rule, R = (mouth + web)/(2 sin(apart/2)), when both parts have room
@@ -26,11 +25,12 @@ func widerRing(pl *plate.Plate, f Finding) *Fix {
 		return nil
 	}
 	apart := (a.Azimuth - b.Azimuth).Wrap()
-	radius := (pl.Plan.Seat.Mouth() + pl.Plan.Rules.Web) / geom.Chord(1, apart)
+	web := max(pl.Plan.Rules.Web, 2*Slack) // without a rule too, seats that touch overlap
+	radius := (pl.Plan.Seat.Mouth() + web) / geom.Chord(1, apart)
 	// A chord is at most twice its radius: a quarter of the slack given here is
 	// well within the slack of the web, and well above the rounding.
 	radius = math.Ceil((radius-Slack/4)/ringStep) * ringStep
-	if radius > largestRing(pl) {
+	if radius > pl.LargestRing() {
 		return nil
 	}
 	old := a.Radius
@@ -46,22 +46,4 @@ func widerRing(pl *plate.Plate, f Finding) *Fix {
 			return p
 		},
 	}
-}
-
-// largestRing returns the radius (mm) up to which seats and pockets keep the
-// edge rule all round, in both parts.
-func largestRing(pl *plate.Plate) float64 {
-	inscribed := func(part plan.Part) float64 {
-		o := plate.OutlineOf(pl.Plan, part)
-		return o.InsideArc(geom.Arc{Sweep: geom.FullTurn})
-	}
-	widest := 0.0
-	for _, p := range pl.Pockets {
-		widest = max(widest, p.Widest())
-	}
-	edge := pl.Plan.Rules.Edge
-	return min(
-		inscribed(pl.SeatsPart)-edge-pl.Plan.Seat.Mouth()/2,
-		inscribed(pl.CatchPart)-edge-widest/2,
-	)
 }

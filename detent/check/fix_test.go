@@ -40,6 +40,7 @@ func TestFixesMend(t *testing.T) {
 		"seats-overlap": true, "web-thin": true, "stop-outside-travel": true, "stop-repeated": true,
 		"ball-falls-in": true, "ball-locks": true, "ball-short": true, "seat-bottoms": true, "drill-breaks-through": true,
 		"will-not-centre": true, "dead-band-wide": true, "stop-stiff": true, "dust-trapped": true,
+		"trueness-over-target": true, "season-binds": true,
 	}, offered)
 }
 
