@@ -10,9 +10,6 @@ import (
 	"stopwright/detent/plate"
 )
 
-// ringStep is the step (mm) to which a proposed ring radius is rounded up.
-const ringStep = plate.RingStep
-
 // widerRing proposes the least ring radius at which two seats of one ring keep
 // the web rule, R = (mouth + web)/(2 sin(apart/2)), when both parts have room
 // for it.
@@ -29,7 +26,7 @@ func widerRing(pl *plate.Plate, f Finding) *Fix {
 	radius := (pl.Plan.Seat.Mouth() + web) / geom.Chord(1, apart)
 	// A chord is at most twice its radius: a quarter of the slack given here is
 	// well within the slack of the web, and well above the rounding.
-	radius = math.Ceil((radius-Slack/4)/ringStep) * ringStep
+	radius = math.Ceil((radius-Slack/4)/plate.RingStep) * plate.RingStep
 	if radius > pl.LargestRing() {
 		return nil
 	}
