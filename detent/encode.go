@@ -20,6 +20,8 @@ type (
 		Click    []jsonClick   `json:"click"`
 		Trueness jsonTrueness  `json:"trueness"`
 		Season   jsonSeason    `json:"season"`
+		CutLine  *jsonCutLine  `json:"cut_line"`
+		Proving  *jsonProving  `json:"proving"`
 	}
 
 	jsonSeat struct {
@@ -62,7 +64,7 @@ type (
 // catalogue. Numbers that come straight from the plan get 0 added: a typed -0
 // is written as 0.
 func (r Report) Encode(w io.Writer, c *words.Catalogue) error {
-	out := jsonReport{Seats: []jsonSeat{}, Findings: []jsonFinding{}, Click: []jsonClick{}, Trueness: r.trueness(), Season: r.season()}
+	out := jsonReport{Seats: []jsonSeat{}, Findings: []jsonFinding{}, Click: []jsonClick{}}
 	for i := range r.Plate.Seats {
 		out.Seats = append(out.Seats, r.seat(i))
 	}
@@ -72,6 +74,8 @@ func (r Report) Encode(w io.Writer, c *words.Catalogue) error {
 	for _, k := range r.Plate.Clicks {
 		out.Click = append(out.Click, r.click(k))
 	}
+	out.Trueness, out.Season = r.trueness(), r.season()
+	out.CutLine, out.Proving = r.cutLine(), r.proving()
 	e := json.NewEncoder(w)
 	e.SetIndent("", "  ")
 	e.SetEscapeHTML(false)

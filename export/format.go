@@ -10,11 +10,13 @@ import (
 	"stopwright/export/drawing"
 	"stopwright/export/dxf"
 	"stopwright/export/pdf"
+	"stopwright/export/svg"
+	"stopwright/export/template"
 )
 
 // Format is one kind of file that a report is made into.
 type Format struct {
-	Name string // as its files end and as a shell names it
+	Name string // as a shell names it
 	Path func(*Request) *string
 
 	// outputs lists the files to make when path is asked for.
@@ -26,11 +28,16 @@ type Format struct {
 // A drawing comes in several files: the one asked for holds all parts side by
 // side, and beside it lies one for each part, with -base, -turntable or -collar
 // before its ending and the pivot at the origin. Where the file asked for is a
-// device or a pipe it is the only one. A chart is one file.
+// device or a pipe it is the only one. Anything else is one file, but for router
+// programs: of those the file asked for is a card that moves nothing, and beside
+// it lies one program for each part.
 var Formats = []Format{
 	{"dxf", func(q *Request) *string { return &q.DXF }, drawings(dxf.Write)},
+	{"svg", func(q *Request) *string { return &q.SVG }, drawings(svg.Write)},
 	{"pdf", func(q *Request) *string { return &q.PDF }, charts(writePDF)},
 	{"csv", func(q *Request) *string { return &q.CSV }, charts(writeCSV)},
+	{"template", func(q *Request) *string { return &q.Template }, templates},
+	{routerFormat, func(q *Request) *string { return &q.Router }, programs},
 }
 
 // drawings gives the files of a format that holds one drawing.
@@ -47,6 +54,38 @@ func drawings(write func(io.Writer, drawing.Drawing) error) func(detent.Report, 
 		}
 		return all
 	}
+}
+
+// endings are those of formats that are not called as their files end.
+var endings = map[string]string{"template": "-template.pdf", routerFormat: ".ngc"}
+
+// Ending returns what the format's file is called beside a plan's: an ending, and
+// before it what tells it from another of the same kind.
+func (f Format) Ending() string {
+	if e, ok := endings[f.Name]; ok {
+		return e
+	}
+	return "." + f.Name
+}
+
+// templates gives the file of paper templates.
+func templates(r detent.Report, q Request, path string) []output {
+	return []output{{path, func(w io.Writer) error {
+		pages, err := template.Pages(r.Plate, q.info(), q.paper(), q.Printer)
+		if err != nil {
+			return err
+		}
+		return q.printed(w, r, pages)
+	}}}
+}
+
+// printed writes pages as a PDF that bears the plan's title and the date.
+func (q Request) printed(w io.Writer, r detent.Report, pages []drawing.Page) error {
+	meta := pdf.Meta{Title: r.Plate.Plan.Title}
+	if date, err := time.Parse(time.DateOnly, q.Date); err == nil {
+		meta.Date = date
+	}
+	return pdf.Write(w, pages, meta)
 }
 
 // charts gives the file of a format that holds the chart.

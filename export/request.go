@@ -4,23 +4,27 @@ import (
 	"path/filepath"
 
 	"stopwright/assets/words"
-	"stopwright/export/chart"
 	"stopwright/export/drawing"
+	"stopwright/export/tile"
 )
 
 // Request says what to make of a report and where to put it. An empty path is
 // not asked for. The formats are described at [Formats].
 type Request struct {
-	DXF string
-	PDF string
-	CSV string
+	DXF      string
+	SVG      string
+	PDF      string
+	CSV      string
+	Template string // paper templates, a PDF
+	Router   string // card of the programs
 
 	// Plan is the plan's own file, which is never written over; empty: none.
 	Plan string
 	// Date is printed as it is; empty: sheets have a blank to fill in.
-	Date  string
-	Paper chart.Paper      // the zero Paper: A4
-	Words *words.Catalogue // nil: English
+	Date    string
+	Paper   drawing.Paper    // the zero Paper: A4
+	Printer tile.Correction  // what the bars of a template measure
+	Words   *words.Catalogue // nil: English
 }
 
 // info returns what every sheet says.
@@ -32,10 +36,10 @@ func (q Request) info() drawing.Info {
 	return info
 }
 
-// paper returns the size of the chart's sheets.
-func (q Request) paper() chart.Paper {
-	if q.Paper == (chart.Paper{}) {
-		return chart.A4
+// paper returns the size of printed sheets.
+func (q Request) paper() drawing.Paper {
+	if q.Paper == (drawing.Paper{}) {
+		return drawing.A4
 	}
 	return q.Paper
 }

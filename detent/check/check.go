@@ -46,6 +46,7 @@ var All = []Check{
 	ballFallsIn, ballLocks, ballCannotReach, ballShort, seatBottoms,
 	pocketBreaksThrough, pocketEdge, drillBreaksThrough,
 	willNotCentre, deadBandWide, tableLifts, stopStiff,
+	fenceClash, wanderOverTarget,
 	truenessOverTarget, seasonBinds,
 	dustTrapped, notALock,
 }

@@ -17,6 +17,7 @@ type Finding struct {
 	Value    float64
 	Limit    float64
 	Unit     string // mm, deg, or empty for a count
+	Case     string // which of its sentences, for a check that must be told
 
 	// What it concerns, as indices into the plate's lists.
 	Seats    []int // the one it is about first

@@ -10,6 +10,10 @@ import (
 	"stopwright/detent/plate"
 )
 
+// leastWeb (mm) is what must be left between two seats even under a web rule of
+// 0: seats that touch still count as run into each other.
+const leastWeb = 2 * Slack
+
 // widerRing proposes the least ring radius at which two seats of one ring keep
 // the web rule, R = (mouth + web)/(2 sin(apart/2)), when both parts have room
 // for it.
@@ -22,7 +26,7 @@ func widerRing(pl *plate.Plate, f Finding) *Fix {
 		return nil
 	}
 	apart := (a.Azimuth - b.Azimuth).Wrap()
-	web := max(pl.Plan.Rules.Web, 2*Slack) // without a rule too, seats that touch overlap
+	web := max(pl.Plan.Rules.Web, leastWeb)
 	radius := (pl.Plan.Seat.Mouth() + web) / geom.Chord(1, apart)
 	// A chord is at most twice its radius: a quarter of the slack given here is
 	// well within the slack of the web, and well above the rounding.

@@ -32,7 +32,7 @@ func remedyArgs(p plan.Plan, r plate.Remedy) words.Args {
 		args["Play"] = words.MM(r.Play)
 	}
 	if r.Method != nil {
-		args["Method"] = words.Word("choice." + r.Method.ID)
+		args["Method"] = words.Phrase{Key: "choice." + r.Method.ID}
 	}
 	return args
 }

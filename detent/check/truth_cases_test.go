@@ -6,7 +6,7 @@ import (
 
 	"stopwright/detent/plan"
 	"stopwright/detent/plate"
-	"stopwright/detent/stock"
+	woods "stopwright/detent/stock"
 )
 
 // twoDiscs95 holds 95 in 100 of the sum of two errors that are each one
@@ -46,8 +46,8 @@ func pivotPlay(c float64) func(*plan.Plan) { return func(p *plan.Plan) { p.Turnt
 
 func reference(a float64) func(*plan.Plan) { return func(p *plan.Plan) { p.Shop.Reference = &a } }
 
-// collared puts a table of one material and 400 mm into a collar of another.
-func collared(table, collar string, clearance float64) func(*plan.Plan) {
+// boundIn puts a table of one material and 400 mm into a collar of another.
+func boundIn(table, collar string, clearance float64) func(*plan.Plan) {
 	return func(p *plan.Plan) {
 		c := plan.NewCollar(p.Turntable)
 		c.Clearance, c.Material = clearance, collar
@@ -62,7 +62,7 @@ func humidity(made, low, high float64) func(*plan.Plan) {
 // beechGrows is how much a disc of beech of the fixtures' size grows from one
 // humidity to another: the Wood Handbook's coefficient and equilibrium formula.
 func beechGrows(from, to float64) float64 {
-	return disc * 0.00431 * (stock.EquilibriumMoisture(to, 20) - stock.EquilibriumMoisture(from, 20))
+	return disc * 0.00431 * (woods.EquilibriumMoisture(to, 20) - woods.EquilibriumMoisture(from, 20))
 }
 
 // seasonFinding is a finding about the stop at 0 and a clearance left.
@@ -88,32 +88,32 @@ var truthCases = map[string][]fixture{
 
 	"season-binds": {
 		{"no collar to bind in", at0(func(p *plan.Plan) { p.Turntable.Material = "beech" }), nil},
-		{"plywood in plywood moves together", at0(collared("birch-plywood", "birch-plywood", 0.01), humidity(50, 0, 100)), nil},
-		{"and with no clearance at all it binds", at0(collared("birch-plywood", "birch-plywood", 0)), seasonFinding(0, "At 70 % humidity the table would be 0 mm too large for its collar; it is cut with 0 mm of clearance.")},
+		{"plywood in plywood moves together", at0(boundIn("birch-plywood", "birch-plywood", 0.01), humidity(50, 0, 100)), nil},
+		{"and with no clearance at all it binds", at0(boundIn("birch-plywood", "birch-plywood", 0)), seasonFinding(0, "At 70 % humidity the table would be 0 mm too large for its collar; it is cut with 0 mm of clearance.")},
 		{
-			"solid beech in damp air", at0(collared("beech", "birch-plywood", 0.5), humidity(50, 35, 70)),
+			"solid beech in damp air", at0(boundIn("beech", "birch-plywood", 0.5), humidity(50, 35, 70)),
 			seasonFinding(0.5-beechGrows(50, 70)+disc*0.0002*2, "At 70 % humidity the table would be 5.99 mm too large for its collar; it is cut with 0.5 mm of clearance."),
 		},
 		{
-			"a solid collar does not give", at0(collared("beech", "beech", 0.5), humidity(50, 35, 70)),
+			"a solid collar does not give", at0(boundIn("beech", "beech", 0.5), humidity(50, 35, 70)),
 			seasonFinding(0.5-beechGrows(50, 70), "At 70 % humidity the table would be 6.15 mm too large for its collar; it is cut with 0.5 mm of clearance."),
 		},
-		{"clearance for all it grows, and a hair", at0(collared("mdf", "aluminium", mdfGrows(20)+hair), humidity(50, 35, 70)), nil},
+		{"clearance for all it grows, and a hair", at0(boundIn("mdf", "aluminium", mdfGrows(20)+hair), humidity(50, 35, 70)), nil},
 		{
-			"clearance for all it grows", at0(collared("mdf", "aluminium", mdfGrows(20)), humidity(50, 35, 70)),
+			"clearance for all it grows", at0(boundIn("mdf", "aluminium", mdfGrows(20)), humidity(50, 35, 70)),
 			seasonFinding(0, "At 70 % humidity the table would be 0 mm too large for its collar; it is cut with 0.4 mm of clearance."),
 		},
 		{
-			"within the slack above it", at0(collared("mdf", "aluminium", mdfGrows(20)+within), humidity(50, 35, 70)),
+			"within the slack above it", at0(boundIn("mdf", "aluminium", mdfGrows(20)+within), humidity(50, 35, 70)),
 			seasonFinding(within, "At 70 % humidity the table would be 0 mm too large for its collar; it is cut with 0.4 mm of clearance."),
 		},
 		{
-			"a collar that shrinks round a metal table", at0(collared("aluminium", "mdf", 0.2), humidity(50, 35, 70)),
+			"a collar that shrinks round a metal table", at0(boundIn("aluminium", "mdf", 0.2), humidity(50, 35, 70)),
 			seasonFinding(0.2-mdfGrows(15), "At 35 % humidity the collar would be 0.1 mm too small for its table; it is cut with 0.2 mm of clearance."),
 		},
-		{"a material of which nothing is known", at0(collared("cherry", "beech", 0)), nil},
-		{"a collar of which nothing is known", at0(collared("beech", "cherry", 0)), nil},
-		{"a plastic whose movement no source gives", at0(collared("acrylic", "acrylic", 0)), nil},
+		{"a material of which nothing is known", at0(boundIn("cherry", "beech", 0)), nil},
+		{"a collar of which nothing is known", at0(boundIn("beech", "cherry", 0)), nil},
+		{"a plastic whose movement no source gives", at0(boundIn("acrylic", "acrylic", 0)), nil},
 	},
 }
 

@@ -2,6 +2,7 @@ package plate
 
 import (
 	"math"
+	"slices"
 
 	"stopwright/detent/budget"
 	"stopwright/detent/geom"
@@ -78,7 +79,8 @@ type pull struct {
 // leverage is how the catches that drop together turn errors of place into
 // errors of angle.
 type leverage struct {
-	pulls []pull
+	pulls []pull     // by their catches' places
+	seats []pull     // by their seats': catches that lie on each other have one for both
 	guide float64    // degrees for every mm that the table lies off the pivot
 	rest  geom.Angle // how far off the table may rest, to either side
 }
@@ -100,6 +102,11 @@ func (pl *Plate) leverageOf(h Hold) leverage {
 		place := pl.Plan.Catches[c]
 		turn := geom.FromRadians(place.Radius / squares).Degrees()
 		l.pulls = append(l.pulls, pull{c, turn})
+		if k := pl.holeOf(l, c); k >= 0 {
+			l.seats[k].turn += turn
+		} else {
+			l.seats = append(l.seats, pull{c, turn})
+		}
 		sin, cos := geom.Angle(place.Azimuth).SinCos()
 		x, y = x+turn*cos, y-turn*sin
 		if home, ok := pl.Clicks[c].Home(); ok {
@@ -115,16 +122,28 @@ func (pl *Plate) leverageOf(h Hold) leverage {
 	return l
 }
 
+// holeOf returns which of a leverage's seats is also that of a catch, -1 if none.
+func (pl *Plate) holeOf(l leverage, catch int) int {
+	at := func(c int) geom.Point {
+		place := pl.Plan.Catches[c]
+		return geom.Polar(place.Radius, geom.Angle(place.Azimuth))
+	}
+	return slices.IndexFunc(l.seats, func(p pull) bool {
+		return p.catch == catch || at(p.catch).Distance(at(catch)) <= Coincide
+	})
+}
+
 // balanced is the share of one catch's pull below which what is left of several
 // is rounding: they stand evenly round the plate.
 const balanced = 1e-12
 
-// parts lists what is off at a stop, with a place's pull counted once for each
-// seat. Parts of no size are left out.
+// parts lists what is off at a stop. Parts of no size are left out.
 func (pl *Plate) parts(l leverage) []ErrorPart {
 	list := partList{}
-	for _, p := range l.pulls {
+	for _, p := range l.seats {
 		list.add(SeatPlace, budget.Disc, p.turn*pl.Plan.Shop.SeatError)
+	}
+	for _, p := range l.pulls {
 		list.add(CatchPlace, budget.Disc, p.turn*pl.Plan.Shop.CatchError)
 	}
 	pl.addRest(&list, l)

@@ -3,6 +3,7 @@ package plate
 import (
 	"encoding/binary"
 	"math"
+	"slices"
 
 	"stopwright/detent/budget"
 	"stopwright/detent/plan"
@@ -104,7 +105,7 @@ type truthBuilder struct {
 // sharing is a kind of stop some of whose seats are the reference's own.
 type sharing struct {
 	hold  int
-	seats uint64 // a bit for each of the hold's catches whose seat it is
+	seats uint64 // a bit for each of the hold's seats that it is
 }
 
 func (b *truthBuilder) all() {
@@ -133,8 +134,8 @@ func (b *truthBuilder) all() {
 	}
 }
 
-// shareSeats finds the stops that use a seat of the reference's, and for which
-// of their own catches: a bit for each, by its place in the hold.
+// shareSeats finds the stops that use a seat of the reference's, and which of
+// their own seats that is: a bit for each, by its place in the leverage.
 func (b *truthBuilder) shareSeats() map[int]uint64 {
 	out := map[int]uint64{}
 	if b.Reference < 0 {
@@ -142,10 +143,8 @@ func (b *truthBuilder) shareSeats() map[int]uint64 {
 	}
 	for _, seat := range b.Stops[b.Reference].Seats {
 		for _, v := range b.Seats[seat].Serves {
-			for place, p := range b.levers[b.hold[v.Stop]].pulls {
-				if p.catch == v.Catch {
-					out[v.Stop] |= 1 << place
-				}
+			if place := b.holeOf(b.levers[b.hold[v.Stop]], v.Catch); place >= 0 {
+				out[v.Stop] |= 1 << place
 			}
 		}
 	}
@@ -158,15 +157,15 @@ func (b *truthBuilder) shareSeats() map[int]uint64 {
 func (b *truthBuilder) apart(hold int, seats uint64) []ErrorPart {
 	here, there := b.levers[hold], b.levers[b.hold[b.Reference]]
 	shop, list := b.Plan.Shop, partList{}
-	left := append([]pull(nil), there.pulls...) // of the reference's seats
-	for place, p := range here.pulls {
+	left := slices.Clone(there.seats) // of the reference's
+	for place, p := range here.seats {
 		turn := p.turn
 		if seats&(1<<place) != 0 && len(left) > 0 {
 			// A seat is one hole only at one radius; any of the reference's pulls
 			// of that radius stands for it.
 			k := b.sameRadius(left, p.catch)
 			turn -= left[k].turn
-			left = append(left[:k], left[k+1:]...)
+			left = slices.Delete(left, k, k+1)
 		}
 		list.add(SeatPlace, budget.Disc, turn*shop.SeatError)
 	}

@@ -224,3 +224,15 @@ func TestTruenessHoldsTogether(t *testing.T) {
 		}
 	})
 }
+
+// Two catches that lie on each other have one hole, whose place counts in full.
+func TestCatchesInOnePlace(t *testing.T) {
+	pl := plate.New(shaky(func(p *plan.Plan) {
+		p.Catches[1] = plan.Placement{Name: "B", Radius: 100}
+		p.Stops = []plan.Stop{{Angle: 0, Catches: []string{"A", "B"}}}
+		p.Shop.CatchError, p.Turntable.RadialPlay = 0, 0
+	}))
+	require.Len(t, pl.Seats, 1)
+	e, _ := pl.Trueness.Drilled(0)
+	assert.InDelta(t, deg(0.3/2, 100), e.Std.Degrees()*math.Sqrt(e.Share(plate.SeatPlace)), exactly)
+}
