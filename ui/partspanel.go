@@ -35,7 +35,7 @@ var groups = []group{
 	{key: "group.catch", prefixes: []string{"catch.", "face_gap"}, presets: (*Window).catchPresets},
 	{key: "group.shop", prefixes: []string{"shop."}},
 	{key: "group.features", list: &featureList},
-	{key: "group.title", prefixes: []string{"title", "notes"}},
+	{key: "group.title", prefixes: []string{"title", "notes", "scale"}},
 }
 
 // partsPanel shows every decision of the plan but the stops, in sections.

@@ -47,6 +47,7 @@ var (
 	targets        = limits{lo: 0, hi: 360, unit: "degrees"}
 	percents       = limits{lo: 0, hi: 100, unit: "per cent"}
 	screwCounts    = limits{lo: 0, hi: 360, unit: "screws"}
+	scales         = limits{lo: 0.05, hi: 20}
 	versions       = limits{lo: Version, hi: Version}
 
 	// A drill's point is as sharp as 60 degrees (for plastics) and as blunt as
