@@ -47,7 +47,7 @@ func drawings(write func(io.Writer, drawing.Drawing) error) func(detent.Report, 
 		if info, err := os.Stat(path); err == nil && !info.Mode().IsRegular() {
 			return all // a device, a pipe, or a mistake
 		}
-		for _, part := range drawing.Parts(r.Plate.Plan) {
+		for _, part := range drawing.AllPartsOf(r.Plate.Plan) {
 			all = append(all, output{beside(path, string(part)), func(w io.Writer) error {
 				return write(w, drawing.PartSheet(r.Plate, part, q.info()))
 			}})

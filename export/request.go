@@ -25,11 +25,15 @@ type Request struct {
 	Paper   drawing.Paper    // the zero Paper: A4
 	Printer tile.Correction  // what the bars of a template measure
 	Words   *words.Catalogue // nil: English
+
+	// LayerDepths adds to the name of each layer that is cut how deep, for
+	// programs that take the depth of cut from it.
+	LayerDepths bool
 }
 
 // info returns what every sheet says.
 func (q Request) info() drawing.Info {
-	info := drawing.Info{Words: q.Words, Date: q.Date}
+	info := drawing.Info{Words: q.Words, Date: q.Date, Depths: q.LayerDepths}
 	if info.Words == nil {
 		info.Words = words.English()
 	}

@@ -45,6 +45,7 @@ var All = []Check{
 	trackCrossed, trackLeaves, stopOutsideTravel, stopRepeated,
 	ballFallsIn, ballLocks, ballCannotReach, ballShort, seatBottoms,
 	pocketBreaksThrough, pocketEdge, drillBreaksThrough,
+	fittingEdge, fittingWeb, fittingTurns, knockOutWide, screwHoles, wearRingRoom, carrierRoom,
 	willNotCentre, deadBandWide, tableLifts, stopStiff,
 	fenceClash, wanderOverTarget,
 	truenessOverTarget, seasonBinds,

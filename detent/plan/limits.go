@@ -49,6 +49,9 @@ var (
 	screwCounts    = limits{lo: 0, hi: 360, unit: "screws"}
 	scales         = limits{lo: 0.05, hi: 20}
 	versions       = limits{lo: Version, hi: Version}
+	bridges        = limits{lo: 1, hi: 1000, unit: "mm"} // less would let the middle of a slotted part fall out
+	plays          = limits{lo: 0, hi: 10, unit: "mm"}
+	overruns       = limits{lo: 0, hi: 45, unit: "degrees"}
 
 	// A drill's point is as sharp as 60 degrees (for plastics) and as blunt as
 	// 180 (an end mill, a Forstner bit).
@@ -79,7 +82,7 @@ func (l limits) In(c *words.Catalogue) string {
 	switch l.unit {
 	case "":
 		return text
-	case "mm", "N", "kg": // the same in every language
+	case "mm", "N", "kg", "mm/min": // the same in every language
 		return text + " " + l.unit
 	}
 	return text + " " + c.Text("range.unit."+l.unit)
