@@ -93,7 +93,7 @@ func (w *Window) editMenu() *fyne.Menu {
 		undo, redo,
 		fyne.NewMenuItemSeparator(),
 		w.command(t("menu.add"), fyne.KeyL, ctrl, func() { w.focus(w.stops.add) }),
-		w.setCommand(), w.pasteCommand(),
+		w.setCommand(), w.pasteCommand(), w.springCommand(),
 		w.command(t("menu.remove"), fyne.KeyDelete, ctrl, func() { w.removeStops(w.store.Selection().Stops...) }),
 		w.command(t("menu.all"), fyne.KeyA, ctrl|shift, w.store.SelectAllStops),
 		w.command(t("menu.sort"), "", 0, func() { w.report(w.store.SortStops(t("menu.sort"))) }),
@@ -187,6 +187,10 @@ func (w *Window) typing() *widget.Entry {
 		}
 	case *sheetEntry:
 		return &e.Entry
+	case *searchEntry:
+		if e.Text != "" {
+			return &e.Entry
+		}
 	case *addEntry:
 		if e.Text != "" {
 			return &e.Entry

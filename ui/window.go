@@ -38,6 +38,8 @@ type Window struct {
 	turnbar  *turnBar
 	clicks   *clickView
 	chart    *chartView
+	setting  *settingView
+	stock    *stockView
 	pageList []page             // beside the stops, in order
 	pages    *container.AppTabs // their tabs
 	studies  studies
@@ -89,6 +91,8 @@ func (w *Window) build() {
 	w.turnbar = newTurnBar(w)
 	w.clicks = newClickView(w)
 	w.chart = newChartView(w)
+	w.setting = newSettingView(w)
+	w.stock = newStockView(w)
 	w.parts = newPartsPanel(w)
 	w.findings = newFindingList(w)
 	w.pageList = w.makePages()
@@ -131,7 +135,7 @@ func (w *Window) changed(c store.Change) {
 	if c&store.PlanChanged != 0 {
 		w.chart.forget()
 	}
-	if c&(store.PlanChanged|store.TurnChanged|store.StudyChanged) != 0 {
+	if c&(store.PlanChanged|store.ViewChanged|store.TurnChanged|store.StudyChanged) != 0 {
 		w.refreshPage()
 	}
 	if c&(store.PlanChanged|store.FileChanged) != 0 {
