@@ -1,0 +1,56 @@
+package room
+
+import (
+	"context"
+	"iter"
+
+	"stopwright/detent/geom"
+)
+
+// MaxCatches is the most catches an answer has: more are more work than another
+// plate.
+const MaxCatches = 12
+
+// SharedRing yields answers that put every stop on one ring with several
+// catches, the fewest first: on the plan's own ring if that does, then from the
+// smallest up. The stops are dealt in turn, which no deal betters. Either each
+// catch keeps to a sector of its own; or, where all stops lie on equal divisions
+// of a turn, the sectors lie into each other so that a ball meets a strange seat
+// only at a stop.
+func (p Problem) SharedRing(ctx context.Context) iter.Seq[Answer] {
+	stops := p.inTravel()
+	return func(yield func(Answer) bool) {
+		for k := 2; k <= min(MaxCatches, len(stops.turns)); k++ {
+			of := Deal(len(stops.turns), k)
+			parts := spans(stops.turns, of, k)
+			for _, r := range p.atLeast(RingFor(DealtGap(stops.turns, k), p.pitch())) {
+				if ctx.Err() != nil {
+					return
+				}
+				places, ok := p.sectors(r, parts)
+				if !ok {
+					continue
+				}
+				if !yield(p.onOneRing(SharedRing, r, places, stops, of, nil)) {
+					return
+				}
+			}
+			for a := range p.interleaved(ctx, stops, k) {
+				if !yield(a) {
+					return
+				}
+			}
+		}
+	}
+}
+
+// onOneRing is an answer with one ring, by the places of its catches and the catch
+// of each stop.
+func (p Problem) onOneRing(kind Kind, radius float64, catches []geom.Angle, at places, of []int, moved []geom.Angle) Answer {
+	a := Answer{Kind: kind, Stops: p.stops(at, of, moved)}
+	for _, c := range catches {
+		a.Catches = append(a.Catches, Catch{Hole: Hole{Place: c, Radius: radius}})
+	}
+	a.Web = p.ringWeb(a)
+	return a
+}
