@@ -97,11 +97,15 @@ func TestTurningThePlateChangesNothing(t *testing.T) {
 // or feature that one was about. The finding may be another: the new stop can be
 // the worse neighbour, or share the seat, and tags are counted anew. A new stop
 // that coincides with an old one only nearly could move the hole by a millionth
-// of a millimetre; no plan drawn here is that near to a limit.
+// of a millimetre; no plan drawn here is that near to a limit. A false click is
+// left out: a stop put where it is makes it a wanted one.
 func TestAddingAStopHidesNothing(t *testing.T) {
 	named := func(r detent.Report) map[string]bool {
 		out := map[string]bool{}
 		for _, f := range r.Findings {
+			if f.ID == "false-click" {
+				continue
+			}
 			for _, a := range f.Angles {
 				out[fmt.Sprint(f.ID, " stop at ", a)] = true
 			}

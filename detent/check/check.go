@@ -41,7 +41,7 @@ var All = []Check{
 	seatsOverlap, webThin, edgeThin, featureOverlap,
 	trackCrossed, trackLeaves, stopOutsideTravel, stopRepeated,
 	ballFallsIn, ballLocks, ballCannotReach, ballShort, seatBottoms,
-	pocketBreaksThrough, pocketEdge, drillBreaksThrough,
+	pocketBreaksThrough, pocketEdge, drillBreaksThrough, falseClick,
 	willNotCentre, deadBandWide, tableLifts, stopStiff,
 	dustTrapped, notALock,
 }

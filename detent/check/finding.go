@@ -16,7 +16,8 @@ type Finding struct {
 	Angles   []geom.Angle // of the stops concerned; the one it is about first
 	Value    float64
 	Limit    float64
-	Unit     string // mm, deg, or empty for a count
+	Unit     string     // mm, deg, or empty for a count
+	Turn     geom.Angle // where the table stands when it happens, for what happens at one turn only
 
 	// What it concerns, as indices into the plate's lists.
 	Seats    []int // the one it is about first
