@@ -21,7 +21,7 @@ import (
 func in(dir string) export.Request {
 	var q export.Request
 	for _, f := range export.Formats {
-		*f.Path(&q) = filepath.Join(dir, "plate."+f.Name)
+		*f.Path(&q) = filepath.Join(dir, "plate"+f.Ending())
 	}
 	return q
 }
@@ -38,6 +38,7 @@ func TestExportWritesEveryFile(t *testing.T) {
 	}
 	assert.Equal(t, []string{
 		"plate.dxf", "plate-base.dxf", "plate-turntable.dxf", "plate-collar.dxf", "plate.pdf", "plate.csv",
+		"plate.ngc", "plate-base.ngc", "plate-turntable.ngc", "plate-collar.ngc",
 	}, names)
 	assert.ElementsMatch(t, names, entries(t, dir))
 
@@ -65,7 +66,7 @@ func TestExportWritesOnlyWhatIsAskedFor(t *testing.T) {
 			_, err := export.Export(report(t), one)
 			require.NoError(t, err)
 			for _, name := range entries(t, dir) {
-				assert.Equal(t, "."+f.Name, filepath.Ext(name))
+				assert.Equal(t, filepath.Ext(f.Ending()), filepath.Ext(name))
 			}
 		})
 	}
@@ -223,6 +224,7 @@ func TestExportRefusesToWriteAFileTwice(t *testing.T) {
 			var clash *export.ClashError
 			require.ErrorAs(t, err, &clash)
 			assert.Equal(t, c.plan, clash.Plan)
+			saidInGerman(t, clash)
 			assert.Equal(t, before, entries(t, dir))
 			assert.Equal(t, "the plan", get(t, plan))
 			assert.Equal(t, "old", get(t, one))

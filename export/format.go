@@ -14,7 +14,7 @@ import (
 
 // Format is one kind of file that a report is made into.
 type Format struct {
-	Name string // as its files end and as a shell names it
+	Name string // as a shell names it
 	Path func(*Request) *string
 
 	// outputs lists the files to make when path is asked for.
@@ -26,11 +26,26 @@ type Format struct {
 // A drawing comes in several files: the one asked for holds all parts side by
 // side, and beside it lies one for each part, with -base, -turntable or -collar
 // before its ending and the pivot at the origin. Where the file asked for is a
-// device or a pipe it is the only one. A chart is one file.
+// device or a pipe it is the only one. A chart is one file. Of
+// router programs the file asked for is a card that moves nothing, beside which
+// lies one program for each part.
 var Formats = []Format{
 	{"dxf", func(q *Request) *string { return &q.DXF }, drawings(dxf.Write)},
 	{"pdf", func(q *Request) *string { return &q.PDF }, charts(writePDF)},
 	{"csv", func(q *Request) *string { return &q.CSV }, charts(writeCSV)},
+	{routerFormat, func(q *Request) *string { return &q.Router }, programs},
+}
+
+// endings are those of formats that are not called as their files end.
+var endings = map[string]string{routerFormat: ".ngc"}
+
+// Ending returns what the format's file is called beside a plan's: an ending, and
+// before it what tells it from another of the same kind.
+func (f Format) Ending() string {
+	if e, ok := endings[f.Name]; ok {
+		return e
+	}
+	return "." + f.Name
 }
 
 // drawings gives the files of a format that holds one drawing.

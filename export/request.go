@@ -11,9 +11,10 @@ import (
 // Request says what to make of a report and where to put it. An empty path is
 // not asked for. The formats are described at [Formats].
 type Request struct {
-	DXF string
-	PDF string
-	CSV string
+	DXF    string
+	PDF    string
+	CSV    string
+	Router string // card of the programs
 
 	// Plan is the plan's own file, which is never written over; empty: none.
 	Plan string

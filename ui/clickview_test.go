@@ -19,7 +19,7 @@ func clicking(t *testing.T, change func(*plan.Plan)) *Window {
 	change(&p)
 	w := opened(t, p)
 	w.choose(t, "menu.view", "page.click")
-	require.Equal(t, clickPage, w.pages.SelectedIndex())
+	require.Equal(t, clickPage, w.page())
 	return w
 }
 

@@ -70,7 +70,7 @@ func (g *guide) show(i int) {
 	}
 	g.at = i
 	if g.step().pane != nil {
-		g.w.showPage(0)
+		g.w.showPage(platePage)
 	}
 	g.card.fill()
 	g.card.Show()

@@ -36,6 +36,7 @@ func opened(t testing.TB, p plan.Plan) *Window {
 	t.Setenv("HOME", t.TempDir()) // where files are looked for
 	w := newWindow(&quitting{App: test.NewTempApp(t)}, p, LightLook)
 	w.filing.behind = func(work, then func()) { work(); then() } // the test driver knows no other goroutine
+	w.studies = atOnce()
 	w.Show()
 	w.win.Resize(fyne.NewSize(1180, 780))
 	return w

@@ -21,7 +21,7 @@ func TestTheWindowSpeaksGerman(t *testing.T) {
 
 	w.chooseLanguage("de")
 	assert.Equal(t, "Datei", w.win.MainMenu().Items[0].Label)
-	assert.Equal(t, clickPage, w.pages.SelectedIndex())
+	assert.Equal(t, clickPage, w.page())
 	assert.Equal(t, "Rasten", w.pages.Selected().Text)
 	assert.True(t, plan.Equal(was, w.store.Plan()))
 	assert.Equal(t, 1, w.store.Selection().Lead)

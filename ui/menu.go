@@ -102,12 +102,9 @@ func (w *Window) editMenu() *fyne.Menu {
 
 func (w *Window) viewMenu() *fyne.Menu {
 	t := w.words.Text
-	return fyne.NewMenu(t("menu.view"),
-		w.command(t("page.plate"), fyne.Key1, ctrl, func() { w.showPage(platePage); w.focus(w.plate) }),
-		w.command(t("page.click"), fyne.Key2, ctrl, func() { w.showPage(clickPage) }),
-		w.command(t("page.chart"), fyne.Key3, ctrl, func() { w.showPage(chartPage) }),
-		w.command(t("menu.checks"), fyne.Key4, ctrl, func() { w.focus(w.findings.list) }),
-		w.command(t("menu.parts"), fyne.Key5, ctrl, w.parts.focus),
+	return fyne.NewMenu(t("menu.view"), append(w.pageCommands(),
+		w.command(t("menu.checks"), fyne.Key8, ctrl, func() { w.focus(w.findings.list) }),
+		w.command(t("menu.parts"), fyne.Key9, ctrl, w.parts.focus),
 		fyne.NewMenuItemSeparator(),
 		w.command(t("plate.fit"), fyne.Key0, ctrl, w.plate.fit),
 		w.layersMenu(),
@@ -116,7 +113,7 @@ func (w *Window) viewMenu() *fyne.Menu {
 		w.command(t("menu.units.next"), fyne.KeyU, ctrl, w.nextUnits),
 		w.explainItem(),
 		w.lookMenu(), w.languageMenu(),
-	)
+	)...)
 }
 
 // layersMenu hides and shows what is drawn on the plate.
@@ -158,9 +155,6 @@ func (w *Window) helpMenu() *fyne.Menu {
 func (w *Window) tell(title, text string) {
 	w.ask(w.words.Text(title), w.words.Text(text), answer{text: w.words.Text("ask.ok"), main: true})
 }
-
-// showPage shows one of the pages beside the stops.
-func (w *Window) showPage(i int) { w.pages.SelectIndex(i) }
 
 // openExample opens a demonstration plan as a new one.
 func (w *Window) openExample(name string) {

@@ -43,7 +43,7 @@ func (w *Window) chartButtons(t testing.TB) (back, on *widget.Button) {
 func TestSheetsOfTheChartAreTurned(t *testing.T) {
 	w := opened(t, many(200))
 	w.choose(t, "menu.view", "page.chart")
-	require.Equal(t, chartPage, w.pages.SelectedIndex())
+	require.Equal(t, chartPage, w.page())
 	n := len(w.chart.pages)
 	require.Greater(t, n, 2, "200 seats take several sheets")
 	back, on := w.chartButtons(t)
@@ -64,7 +64,7 @@ func TestSheetsOfTheChartAreTurned(t *testing.T) {
 	assert.Less(t, w.chart.at, len(w.chart.pages))
 	w.chart.paint(400, 600)
 	w.choose(t, "menu.view", "page.plate")
-	assert.Equal(t, 0, w.pages.SelectedIndex())
+	assert.Equal(t, platePage, w.page())
 	assert.Same(t, w.plate, w.win.Canvas().Focused())
 }
 

@@ -16,17 +16,24 @@ import (
 // shotSizes are the sizes of window that pictures are made of, px.
 var shotSizes = []fyne.Size{fyne.NewSize(1024, 700), fyne.NewSize(1600, 1000)}
 
-// shots are what pictures are made of, one after the other in one window.
-var shots = []struct {
+// shot is one thing that pictures are made of.
+type shot struct {
 	name string
 	show func(*Window)
-}{
-	{"plate", func(w *Window) { w.showPage(platePage) }},
-	{"click", func(w *Window) { w.showPage(clickPage) }},
-	{"chart", func(w *Window) { w.showPage(chartPage) }},
-	{"field", func(w *Window) { w.showPage(platePage); w.explain(w.fields["seat.diameter"]) }},
-	{"guide", func(w *Window) { w.startGuide(); w.guide.show(1) }},
-	{"keys", func(w *Window) { w.guide.end(); w.showKeys() }},
+}
+
+// shots lists what pictures are made of, one after the other in one window:
+// every page, and what helps.
+func (w *Window) shots() []shot {
+	var all []shot
+	for _, p := range w.pageList {
+		all = append(all, shot{string(p.id), func(w *Window) { w.showPage(p.id) }})
+	}
+	return append(all,
+		shot{"field", func(w *Window) { w.showPage(platePage); w.explain(w.fields["seat.diameter"]) }},
+		shot{"guide", func(w *Window) { w.startGuide(); w.guide.show(1) }},
+		shot{"keys", func(w *Window) { w.guide.end(); w.showKeys() }},
+	)
 }
 
 // Shots writes a picture of every page and of what helps, in every language and
@@ -44,6 +51,7 @@ func Shots(a fyne.App, folder string) ([]string, error) {
 	for _, language := range words.Languages() {
 		for _, look := range []Look{LightLook, DarkLook, BlackOnWhiteLook, WhiteOnBlackLook} {
 			w := newWindow(a, p, look)
+			w.studies = atOnce()
 			w.speak(language)
 			w.Show()
 			name := fmt.Sprintf("%s-%s", language, look)
@@ -60,7 +68,7 @@ func Shots(a fyne.App, folder string) ([]string, error) {
 
 // shoot writes the window's pictures; their names begin with prefix.
 func (w *Window) shoot(prefix string) (written []string, err error) {
-	for _, s := range shots {
+	for _, s := range w.shots() {
 		s.show(w)
 		for _, size := range shotSizes {
 			w.win.Resize(size)

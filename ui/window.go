@@ -23,6 +23,7 @@ type Window struct {
 	language string // chosen; empty: the system's
 
 	filing filing
+	sheets []*sheet // that lie over the window, the topmost last
 
 	// sheetWords letter charts and drawings, which are in mm whatever the
 	// window shows.
@@ -37,7 +38,9 @@ type Window struct {
 	turnbar  *turnBar
 	clicks   *clickView
 	chart    *chartView
-	pages    *container.AppTabs
+	pageList []page             // beside the stops, in order
+	pages    *container.AppTabs // their tabs
+	studies  studies
 	parts    *partsPanel
 	findings *findingList
 	status   *widget.Label
@@ -57,7 +60,7 @@ func NewWindow(a fyne.App, p plan.Plan) *Window {
 }
 
 func newWindow(a fyne.App, p plan.Plan, look Look) *Window {
-	w := &Window{app: a, store: store.New(p), theme: benchTheme{look}, filing: newFiling()}
+	w := &Window{app: a, store: store.New(p), theme: benchTheme{look}, filing: newFiling(), studies: behind()}
 	w.language = english
 	w.words, w.sheetWords = w.windowWords(english), sheetWords(english)
 	a.Settings().SetTheme(w.theme)
@@ -87,12 +90,8 @@ func (w *Window) build() {
 	w.chart = newChartView(w)
 	w.parts = newPartsPanel(w)
 	w.findings = newFindingList(w)
-	w.pages = container.NewAppTabs(
-		container.NewTabItem(w.words.Text("page.plate"), container.NewBorder(w.tools.object, w.turnbar.object, nil, nil, w.plate)),
-		container.NewTabItem(w.words.Text("page.click"), w.clicks.object),
-		container.NewTabItem(w.words.Text("page.chart"), w.chart.object),
-	)
-	w.pages.OnSelected = func(*container.TabItem) { w.refreshPage() }
+	w.pageList = w.makePages()
+	w.pages = w.tabs()
 
 	w.guide = newGuide(w)
 	panes := newPanes(w.stops.object, w.pages, w.parts.object, w.findings.object)
@@ -109,6 +108,7 @@ func (w *Window) Show() {
 // changed brings every view that shows what has changed up to date.
 func (w *Window) changed(c store.Change) {
 	if c&store.PlanChanged != 0 {
+		w.studies.stop()
 		w.readFields()
 		w.parts.refresh()
 		w.findings.refresh()
@@ -124,13 +124,13 @@ func (w *Window) changed(c store.Change) {
 	if c&(store.PlanChanged|store.ViewChanged|store.TurnChanged) != 0 {
 		w.turnbar.refresh()
 	}
-	if c != store.FileChanged {
+	if c&^(store.FileChanged|store.StudyChanged) != 0 {
 		w.plate.changed()
 	}
 	if c&store.PlanChanged != 0 {
 		w.chart.forget()
 	}
-	if c&(store.PlanChanged|store.TurnChanged) != 0 {
+	if c&(store.PlanChanged|store.TurnChanged|store.StudyChanged) != 0 {
 		w.refreshPage()
 	}
 	if c&(store.PlanChanged|store.FileChanged) != 0 {
@@ -139,29 +139,12 @@ func (w *Window) changed(c store.Change) {
 	}
 }
 
-// The pages beside the stops, in order.
-const (
-	platePage = iota
-	clickPage
-	chartPage
-)
-
-// refreshPage brings the page that can be seen up to date; the others are when
-// they are turned to. The plate follows every change by itself.
-func (w *Window) refreshPage() {
-	switch w.pages.SelectedIndex() {
-	case clickPage:
-		w.clicks.refresh()
-	case chartPage:
-		w.chart.refresh()
-	}
-}
-
 // readFields reads the fields that the parts panel shows. The stops and the log
 // have places of their own.
 func (w *Window) readFields() {
 	p := w.store.Plan()
-	p.Stops, p.Readings, p.AsDrilled = nil, nil, nil
+	p = p.WithLogOf(plan.Plan{})
+	p.Stops = nil
 	w.fieldOrder = plan.Fields(p)
 	w.fields = make(map[string]plan.Field, len(w.fieldOrder))
 	for _, f := range w.fieldOrder {
@@ -187,7 +170,7 @@ func (w *Window) say(text string) { w.status.SetText(text) }
 // report says why something could not be done; nil clears the line.
 func (w *Window) report(err error) {
 	if err != nil {
-		w.say(err.Error())
+		w.say(w.inWords(err))
 		return
 	}
 	w.say("")

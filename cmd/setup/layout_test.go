@@ -32,7 +32,7 @@ var topLevel = []string{
 var storeys = [][]string{
 	{"assets/", "cmd/setup"},
 	{"detent/geom"},
-	{"detent/measure"},
+	{"detent/measure", "detent/squares"},
 	{"detent/angles", "detent/ball", "detent/stock", "detent/budget", "detent/room", "detent/cutline", "detent/proving"},
 	{"detent/plan"},
 	{"detent/plate"},

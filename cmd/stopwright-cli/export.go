@@ -11,7 +11,8 @@ import (
 	"stopwright/export/chart"
 )
 
-const exportUsage = `stopwright-cli export PLAN [--dxf F] [--pdf F] [--csv F] [--date D] [--paper P]
+const exportUsage = `stopwright-cli export PLAN [--dxf F] [--pdf F] [--csv F] [--router F]
+                             [--date D] [--paper P]
 
 Writes the files to make the plate from. Several may be asked for at once; they
 are written whatever the findings, which go to standard error.
@@ -23,6 +24,12 @@ are written whatever the findings, which go to standard error.
               the origin, as it lies at the drill
   --pdf F     drilling chart to hang at the machine
   --csv F     drilling chart for a spreadsheet
+  --router F  programs for a router, RS274/NGC: F-base, F-turntable and F-collar
+              (before the ending, as in plate-base.ngc) drill and mill one part
+              each as the plan's section "router" says; F itself is the card of
+              them all and moves nothing. Refused, with nothing written, where
+              a hole is deeper than its part, a cutter does not fit, or the
+              spindle is off
   --date D    date to print on them, as 2026-11-20; without it the chart has a
               blank to fill in, and equal plans give equal files
   --paper P   paper of the PDF: a4 (if not given), letter, a3 or tabloid

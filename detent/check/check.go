@@ -43,6 +43,7 @@ var All = []Check{
 	ballFallsIn, ballLocks, ballCannotReach, ballShort, seatBottoms,
 	pocketBreaksThrough, pocketEdge, drillBreaksThrough, falseClick,
 	willNotCentre, deadBandWide, tableLifts, stopStiff,
+	fenceClash, wanderOverTarget,
 	dustTrapped, notALock,
 }
 

@@ -17,7 +17,8 @@ type Finding struct {
 	Value    float64
 	Limit    float64
 	Unit     string     // mm, deg, or empty for a count
-	Turn     geom.Angle // where the table stands when it happens, for what happens at one turn only
+	Case     string     // which of its sentences, for a check that must be told
+	Turn     geom.Angle // where the table stands, for what happens at one turn only
 
 	// What it concerns, as indices into the plate's lists.
 	Seats    []int // the one it is about first

@@ -20,17 +20,23 @@ func (s Segment) Nearest(p Point) Point {
 func (s Segment) DistanceToPoint(p Point) float64 { return p.Distance(s.Nearest(p)) }
 
 // crossCircle returns where the segment meets the circle of the given radius
-// about the pivot: no point, one or two.
+// about the pivot: no point, one or two. They lie on either side of the foot of
+// the perpendicular from the pivot, so that a small circle far from the ends is
+// not lost in the squares of their distances.
 func (s Segment) crossCircle(radius float64) []Point {
 	d := s.B.Sub(s.A)
-	a, b, c := d.Dot(d), s.A.Dot(d), s.A.Dot(s.A)-radius*radius
-	disc := b*b - a*c
-	if a == 0 || disc < 0 {
+	l2 := d.Dot(d)
+	if l2 == 0 {
 		return nil
 	}
+	foot := -s.A.Dot(d) / l2 // as a share of the segment
+	h := s.A.Add(d.Scale(foot)).Norm()
+	if h > radius {
+		return nil
+	}
+	half := math.Sqrt((radius - h) * (radius + h) / l2)
 	var out []Point
-	root := math.Sqrt(disc)
-	for _, t := range [2]float64{(-b - root) / a, (-b + root) / a} {
+	for _, t := range [2]float64{foot - half, foot + half} {
 		if t >= 0 && t <= 1 {
 			out = append(out, s.A.Add(d.Scale(t)))
 		}

@@ -13,8 +13,10 @@ func (p Plan) Clone() Plan {
 	}
 	p.Features = slices.Clone(p.Features)
 	p.Shop.Reference = copied(p.Shop.Reference)
+	p.Router = copied(p.Router)
 	if p.Tool = copied(p.Tool); p.Tool != nil {
 		p.Tool.Marks = slices.Clone(p.Tool.Marks)
+		p.Tool.FenceUnderside = copied(p.Tool.FenceUnderside)
 	}
 	p.Readings = slices.Clone(p.Readings)
 	p.AsDrilled = slices.Clone(p.AsDrilled)

@@ -53,6 +53,7 @@ func TestEqualSeesWhatIsAbsent(t *testing.T) {
 	for why, edit := range map[string]func(p *plan.Plan){
 		"collar":      func(p *plan.Plan) { p.Collar = nil },
 		"reference":   func(p *plan.Plan) { p.Shop.Reference = nil },
+		"router":      func(p *plan.Plan) { p.Router = nil },
 		"tool":        func(p *plan.Plan) { p.Tool = nil },
 		"a mark":      func(p *plan.Plan) { p.Tool.Marks = nil },
 		"a stop":      func(p *plan.Plan) { p.Stops = p.Stops[:1] },

@@ -59,13 +59,21 @@ func TestDecodeExample(t *testing.T) {
 			Method: plan.MethodPillarDrill, SeatError: 0.5, CatchError: 0.5, Friction: 0.2, TableFriction: 0.2,
 			Load: 6, StockWidth: 60, Target: 0.1, Humidity: plan.Humidity{MadeAt: 50, Low: 35, High: 70},
 		},
-		Tool:      &plan.Tool{Offset: 1.5, Fence: 12, Marks: []plan.Mark{{Angle: -36, X: 201.4}}},
+		Router: &plan.Router{
+			Units: "inch", SafeHeight: 8, Approach: 1.5, DepthPerPass: 0.8, Peck: 4, Feed: 600, PlungeFeed: 200, Rapid: 3000,
+			Spindle: 16000, Cutter: 4, CutterLength: 20, DrillTo: 6, Breakthrough: 0.6, SpoilBoard: 9, Canned: true, ToolChange: "m6",
+		},
+		Tool: &plan.Tool{
+			Offset: 1.5, Fence: 12, Turning: plan.ToolTurns, Kerf: 3,
+			FenceLength: 400, FenceThickness: 18, FenceScrew: 6, FenceInset: 30,
+			Marks: []plan.Mark{{Angle: -36, X: 201.4}},
+		},
 		Readings:  []plan.Reading{{Angle: 36, Measured: 36.12, Approach: "clockwise", Method: "square", Date: "2026-11-20"}},
 		AsDrilled: []plan.AsDrilled{{Angle: 36, Catch: "A", X: 61.7, Y: 84.9}},
 	}
 	require.Equal(t, want, p)
 
-	want.Tool, want.Readings, want.AsDrilled = nil, nil, nil
+	want.Router, want.Tool, want.Readings, want.AsDrilled = nil, nil, nil, nil
 	require.Equal(t, want, decoded(t, fileText(t, exampleFile)))
 }
 
@@ -96,7 +104,8 @@ func TestDecodeDefaults(t *testing.T) {
 
 	disc := decoded(t, edited(t, minimal, "base", `{"shape": "disc"}`)).Base
 	assert.Equal(t, 340.0, disc.Diameter, "a disc has a default too")
-	assert.Equal(t, &plan.Tool{}, decoded(t, edited(t, minimal, "tool", `{}`)).Tool)
+	tool := plan.NewTool()
+	assert.Equal(t, &tool, decoded(t, edited(t, minimal, "tool", `{}`)).Tool)
 	assert.Zero(t, *decoded(t, edited(t, minimal, "shop", `{"reference": 0}`)).Shop.Reference, "0 is not absent")
 	assert.Nil(t, decoded(t, edited(t, minimal, "shop", `{}`)).Shop.Reference)
 }
@@ -138,6 +147,7 @@ func TestDecodeNotPlan(t *testing.T) {
 		_, err := plan.Decode(strings.NewReader(c.text))
 		require.ErrorIs(t, err, plan.ErrNotPlan, c.why)
 		assert.NotContains(t, err.Error(), "\n", c.why)
+		saidInGerman(t, err)
 	}
 }
 
@@ -177,6 +187,7 @@ func TestDecodeSyntax(t *testing.T) {
 		require.ErrorAs(t, err, &syntax, c.why)
 		assert.Equal(t, []int{c.line, c.column}, []int{syntax.Line, syntax.Column}, c.why)
 		assert.Contains(t, err.Error(), c.reason, c.why)
+		saidInGerman(t, err)
 		assert.False(t, syntax.Truncated, c.why)
 	}
 }
@@ -209,6 +220,7 @@ func TestDecodeVersion(t *testing.T) {
 		require.ErrorAs(t, err, &newer, c.why)
 		assert.Equal(t, c.version, newer.Version, c.why)
 		assert.Contains(t, err.Error(), "version "+c.version+", this program reads version 1", c.why)
+		saidInGerman(t, err)
 	}
 	for _, value := range []string{`0`, `-3`, `0.5`, `"3"`, `null`, `1e999`} {
 		ps := problemsOf(t, edited(t, minimal, "version", value))
@@ -253,6 +265,7 @@ func TestDecodeLargeFiles(t *testing.T) {
 		r := &endless{fill: ' ', first: c.first, left: c.size}
 		_, err := plan.Decode(r)
 		require.ErrorIs(t, err, plan.ErrTooMuch, c.why)
+		saidInGerman(t, err)
 		assert.Contains(t, err.Error(), "16 MB", c.why)
 		assert.LessOrEqual(t, r.given, plan.MaxFileBytes+1, c.why)
 	}
@@ -270,6 +283,7 @@ func TestDecodeManyValues(t *testing.T) {
 	} {
 		_, err := plan.Decode(strings.NewReader(c.text))
 		require.ErrorIs(t, err, plan.ErrTooMuch, c.why)
+		saidInGerman(t, err)
 	}
 }
 

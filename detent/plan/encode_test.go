@@ -66,7 +66,7 @@ func TestEncodeThenDecode(t *testing.T) {
 
 func TestEncodeLeavesOutWhatIsAbsent(t *testing.T) {
 	text := encoded(t, plan.Default())
-	for _, key := range []string{"collar", "tool", "readings", "as_drilled", "reference"} {
+	for _, key := range []string{"collar", "router", "tool", "readings", "as_drilled", "reference"} {
 		assert.NotContains(t, text, `"`+key+`"`)
 	}
 	assert.Contains(t, text, `"stops": [],`, "a file must give the stops")

@@ -102,8 +102,8 @@ func member(t testing.TB, at any, step string) any {
 func fullPlan(t testing.TB) plan.Plan {
 	t.Helper()
 	p := decoded(t, fileText(t, provedFile))
-	reference := 36.0
-	p.Shop.Reference = &reference
+	reference, underside := 36.0, 20.0
+	p.Shop.Reference, p.Tool.FenceUnderside = &reference, &underside
 	return p
 }
 

@@ -108,7 +108,22 @@ func randomPlan(t *rapid.T) plan.Plan {
 		p.Shop.Reference = &reference
 	}
 	if whether() {
-		p.Tool = &plan.Tool{Offset: place(), Fence: place()}
+		p.Router = &plan.Router{
+			Units: sample("mm", "inch"), SafeHeight: small(), Approach: small(), DepthPerPass: small(), Peck: orZero(small()),
+			Feed: number(1, 30000), PlungeFeed: number(1, 30000), Rapid: number(1, 30000), Spindle: some(60000),
+			Cutter: small(), CutterLength: small(), DrillTo: orZero(small()), Breakthrough: number(0, 100),
+			SpoilBoard: number(0, 100), Canned: whether(), ToolChange: sample("m6", "pause"),
+		}
+	}
+	if whether() {
+		p.Tool = &plan.Tool{
+			Offset: place(), Fence: place(), Turning: plan.Turning(sample("tool", "fence")), Kerf: number(0, 100),
+			FenceLength: size(), FenceThickness: size(), FenceScrew: number(0.1, 100), FenceInset: size(),
+		}
+		if whether() {
+			underside := number(0, 10000)
+			p.Tool.FenceUnderside, p.Tool.Reach, p.Tool.FenceOpening = &underside, size(), size()
+		}
 		for range some(4) {
 			p.Tool.Marks = append(p.Tool.Marks, plan.Mark{Angle: turn(), X: place()})
 		}
@@ -154,7 +169,7 @@ func TestOneBadNumberIsNamed(t *testing.T) {
 		var ps plan.Problems
 		require.ErrorAs(t, plan.Validate(p), &ps)
 		require.Len(t, ps, 1)
-		require.Equal(t, "NaN", ps[0].Value)
+		require.EqualValues(t, "NaN", ps[0].Value)
 	})
 }
 

@@ -4,7 +4,8 @@ import (
 	"fmt"
 	"math"
 	"slices"
-	"strconv"
+
+	"stopwright/assets/words"
 )
 
 // relations adds the problems that no value has by itself: spans that run
@@ -34,7 +35,9 @@ func (c *checker) relations(p *Plan) {
 // range already.
 func (c *checker) ordered(fromPath string, from float64, toPath string, to float64) {
 	if from > to && !c.hasUnread(fromPath) && !c.hasUnread(toPath) {
-		c.add(fromPath, numeral(from), "at most "+toPath+", which is "+numeral(to))
+		c.add(fromPath, inFile(from), words.Phrase{
+			Key: "want.ordered", Args: words.Args{"Key": toPath, "Value": inFile(to)},
+		})
 	}
 }
 
@@ -43,7 +46,9 @@ func (c *checker) ordered(fromPath string, from float64, toPath string, to float
 func (c *checker) leaves(size float64, sizePath, path string, allowance, least float64) {
 	const slack = 1e-9 // mm: 0.6 less 0.5 is to be 0.1
 	if size+allowance < least-slack && !c.hasUnread(sizePath) && !c.hasUnread(path) {
-		c.add(path, numeral(allowance), fmt.Sprintf("at least %s mm, so that with %s %s mm is left", numeral(math.Round((least-size)*1e9)/1e9), sizePath, numeral(least)))
+		c.add(path, inFile(allowance), words.Phrase{Key: "want.leaves", Args: words.Args{
+			"Least": inFile(math.Round((least-size)*1e9) / 1e9), "Key": sizePath, "Left": inFile(least),
+		}})
 	}
 }
 
@@ -62,7 +67,7 @@ func (c *checker) catchNames(p *Plan) {
 			continue
 		}
 		if known[catch.Name] {
-			c.add(path, quoted(catch.Name), "a name that no other catch has")
+			c.add(path, quoted(catch.Name), words.Phrase{Key: "want.unique"})
 		}
 		known[catch.Name] = true
 	}
@@ -80,9 +85,9 @@ func (c *checker) catchNames(p *Plan) {
 			switch {
 			case c.hasUnread(path):
 			case unknown:
-				c.add(path, quoted(name), "the name of one of the catches")
+				c.add(path, quoted(name), words.Phrase{Key: "want.catch"})
 			default:
-				c.add(path, quoted(name), "named only once")
+				c.add(path, quoted(name), words.Phrase{Key: "want.named.once"})
 			}
 		}
 	}
@@ -100,6 +105,9 @@ func (c *checker) seatCount(p *Plan) {
 		seats += n // at most 128 for each of 10,000 stops: no overflow
 	}
 	if seats > MaxSeats {
-		c.add("stops", strconv.Itoa(seats)+" seats", "at most "+strconv.Itoa(MaxSeats)+" seats, counting both sides and every catch")
+		c.add(
+			"stops", words.Phrase{Key: "value.seats", Args: words.Args{"N": seats}},
+			words.Phrase{Key: "want.seats", Args: words.Args{"Most": MaxSeats}},
+		)
 	}
 }

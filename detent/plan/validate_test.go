@@ -82,8 +82,28 @@ var ranges = []rangeCase{
 	{"shop.humidity.made_at", 0, 100, false},
 	{"shop.humidity.low", 0, 70, false},
 	{"shop.humidity.high", 35, 100, false},
+	{"router.safe_height", 0.1, 100, false},
+	{"router.approach", 0.1, 100, false},
+	{"router.depth_per_pass", 0.1, 100, false},
+	{"router.peck", 0.1, 100, true},
+	{"router.feed", 1, 30000, false},
+	{"router.plunge_feed", 1, 30000, false},
+	{"router.rapid", 1, 30000, false},
+	{"router.cutter", 0.1, 100, false},
+	{"router.cutter_length", 0.1, 100, false},
+	{"router.drill_to", 0.1, 100, true},
+	{"router.breakthrough", 0, 100, false},
+	{"router.spoil_board", 0, 100, false},
 	{"tool.offset", -10000, 10000, false},
 	{"tool.fence", -10000, 10000, false},
+	{"tool.kerf", 0, 100, false},
+	{"tool.reach", 0.1, 10000, true},
+	{"tool.fence_length", 0.1, 10000, false},
+	{"tool.fence_thickness", 0.1, 10000, false},
+	{"tool.fence_opening", 0.1, 10000, true},
+	{"tool.fence_screw", 0.1, 100, false},
+	{"tool.fence_inset", 0.1, 10000, false},
+	{"tool.fence_underside", 0, 10000, false},
 	{"tool.marks[0].angle", -360, 360, false},
 	{"tool.marks[0].x", -10000, 10000, false},
 	{"readings[0].angle", -360, 360, false},
@@ -130,7 +150,7 @@ func TestRangesNamed(t *testing.T) {
 			continue // no number
 		}
 		switch k.Path {
-		case "collar.screws.count", "base.diameter": // have tests of their own
+		case "collar.screws.count", "base.diameter", "router.spindle": // have tests of their own
 			continue
 		}
 		c, ok := listed[k.Path]
@@ -160,7 +180,7 @@ func TestValidateRefusesNaNAndInfinity(t *testing.T) {
 			leaf.SetFloat(x)
 			var ps plan.Problems
 			require.ErrorAs(t, plan.Validate(p), &ps, "%s = %v", path, x)
-			assert.Equal(t, strconv.FormatFloat(x, 'g', -1, 64), ps[0].Value, path)
+			assert.EqualValues(t, strconv.FormatFloat(x, 'g', -1, 64), ps[0].Value, path)
 			tried++
 		}
 		leaf.SetFloat(was)
@@ -244,7 +264,11 @@ func TestValidateCounts(t *testing.T) {
 			"as_drilled is a list of 10001, must be 0 to 10000 seats",
 		},
 		{
-			"10001 marks", func(p *plan.Plan) { p.Tool = &plan.Tool{Marks: make([]plan.Mark, 10001)} },
+			"10001 marks", func(p *plan.Plan) {
+				tool := plan.NewTool()
+				tool.Marks = make([]plan.Mark, 10001)
+				p.Tool = &tool
+			},
 			"tool.marks is a list of 10001, must be 0 to 10000 marks",
 		},
 		{"readings of a stop and catch that are gone", func(p *plan.Plan) {

@@ -21,6 +21,7 @@ var (
 	approaches = []string{"", string(Clockwise), string(Counterclockwise)}
 	guides     = []string{string(GuidePivot), string(GuideCollar)}
 	shapes     = []string{string(Rectangle), string(Disc)}
+	turnings   = []string{string(ToolTurns), string(FenceTurns)}
 	forms      = []string{string(Drilled), string(Countersunk)}
 	kinds      = []string{string(Hole), string(Slot), string(ArcSlot)}
 	methods    = []string{

@@ -22,6 +22,7 @@ type Feature struct {
 // Core is the centre line of a feature: a [geom.Segment] (of no length for a
 // round hole) or a [geom.Arc].
 type Core interface {
+	Nearest(geom.Point) geom.Point
 	DistanceToPoint(geom.Point) float64
 	DistanceToArc(geom.Arc) float64
 }

@@ -34,21 +34,33 @@ func TestSeatDepth(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p := drawClick(t, plan.Default())
 		p.Base.Thickness = rapid.Float64Range(0.1, 25).Draw(t, "thickness")
-		does := func(depth, slack, skin float64) bool {
+		contour := func(depth float64) (c *ball.Contour, bottom float64, blind bool) {
 			s := p.Seat
 			s.Depth = depth
-			bottom, blind := plate.SeatShape(s).Bottom()
+			bottom, blind = plate.SeatShape(s).Bottom()
 			c, err := ball.NewContour(p.Catch.BallDiameter, plate.SeatShape(s))
 			require.NoError(t, err)
+			return c, bottom, blind
+		}
+		does := func(depth, slack, skin float64) bool {
+			c, bottom, blind := contour(depth)
 			clear, floor := c.FloorClearance()
 			return (!floor || clear >= -slack) && (!blind || bottom <= p.Base.Thickness-skin+slack)
+		}
+		// A shallow countersink may swallow the ball to its floor: no rim or
+		// cone is there to let it down to.
+		onFloor := func(depth float64) bool {
+			c, _, _ := contour(depth)
+			home, ok := c.At(0)
+			return ok && (home.Rest == ball.Floor || home.Rest == ball.Relief)
 		}
 		own := p.Seat.Depth
 		depth, ok := plate.SeatDepth(p, p.Seat)
 		switch {
 		case !ok && own > 0:
 			for step := 1; step < 200; step++ {
-				require.False(t, does(0.5*float64(step), -depthRounding, 0.5), "%g mm would do", 0.5*float64(step))
+				d := 0.5 * float64(step)
+				require.False(t, does(d, -depthRounding, 0.5) && !onFloor(d), "%g mm would do", d)
 			}
 		case ok:
 			require.True(t, does(depth, depthRounding, 0), "%g mm", depth)

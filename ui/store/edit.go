@@ -64,8 +64,8 @@ func (s *Store) Undo() { s.travel(&s.past, &s.future) }
 func (s *Store) Redo() { s.travel(&s.future, &s.past) }
 
 // travel goes to the last plan of one list, with what was selected in it, and
-// puts the present one on the other. The log of readings is not a decision and
-// stays as it is.
+// puts the present one on the other. The log is not a decision and stays as it
+// is.
 func (s *Store) travel(from, to *[]step) {
 	n := len(*from)
 	if n == 0 || s.gesture {
@@ -74,8 +74,7 @@ func (s *Store) travel(from, to *[]step) {
 	goal := (*from)[n-1]
 	*from = (*from)[:n-1]
 	*to = append(*to, step{goal.name, s.plan, s.selection})
-	p := goal.plan
-	p.Readings, p.AsDrilled = s.plan.Readings, s.plan.AsDrilled
+	p := goal.plan.WithLogOf(s.plan)
 	s.selection = goal.selection
 	s.put(p)
 	s.tell(PlanChanged | SelectionChanged | FileChanged)

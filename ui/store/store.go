@@ -14,17 +14,19 @@ type Change int
 // The changes.
 const (
 	PlanChanged      Change = 1 << iota // the plan and its report
-	SelectionChanged                    // the selected stop or finding
+	SelectionChanged                    // the selected stops, finding or feature
 	FileChanged                         // path, or whether all is saved
 	ViewChanged                         // how the plate is looked at
 	TurnChanged                         // how far the table is turned on screen
+	StudyChanged                        // the report has been completed by a study
 	Everything       = PlanChanged | SelectionChanged | FileChanged | ViewChanged | TurnChanged
 )
 
 // Store holds the state. Make one with [New].
 type Store struct {
-	plan   plan.Plan
-	report detent.Report
+	plan    plan.Plan
+	report  detent.Report
+	studied detent.Report // the last that was completed: see [Store.Studied]
 
 	past, future []step
 	gesture      bool // an edit under way that is to be undone as one
@@ -93,7 +95,7 @@ func symmetric(p plan.Plan) bool {
 // put makes p the plan and solves it.
 func (s *Store) put(p plan.Plan) {
 	s.plan, s.report = p, detent.Solve(p)
-	s.selection = s.selection.within(len(p.Stops))
+	s.selection = s.selection.within(len(p.Stops), len(p.Features))
 	if p.Collar == nil && s.view.Part == plan.PartCollar {
 		s.view.Part = "" // there is nothing to see
 	}

@@ -1,0 +1,51 @@
+package router
+
+import (
+	"io"
+
+	"stopwright/assets/words"
+	"stopwright/export/drawing"
+)
+
+// Card is one line of the card that goes with the programs of a plan.
+type Card struct {
+	Program
+	File string // the name of the program's file
+}
+
+// WriteCard writes the card of a plan's programs: which file cuts which part,
+// with which tools, and how long it takes. It is itself a program, of comments
+// and an end alone: one program cuts one part, so a file for all parts that
+// moved a machine would be a trap. The only errors are those of to.
+func WriteCard(to io.Writer, cards []Card, info drawing.Info) error {
+	if len(cards) == 0 {
+		return nil
+	}
+	first := cards[0].Program
+	c := newCode(first.Settings)
+	w := inUnit(info.Words, c.unit)
+	c.block("%")
+	c.comment(w.Text("router.card.name"))
+	c.comment(first.Title)
+	if info.Date != "" {
+		c.comment(w.Text("sheet.date", words.Args{"Date": info.Date}))
+	}
+	for _, card := range cards {
+		c.comment(w.Text("router.card.file", fileArgs(card, w)))
+		c.tools(card.Program, w)
+	}
+	for _, key := range cautions {
+		c.comment(w.Text(key))
+	}
+	c.block("M2")
+	c.block("%")
+	_, err := to.Write(c.out.Bytes())
+	return err
+}
+
+func fileArgs(card Card, w *words.Catalogue) words.Args {
+	return words.Args{
+		"File": card.File, "Part": drawing.PartName(w, card.Part),
+		"N": card.Holes(), "Time": Clock(w, card.Seconds),
+	}
+}

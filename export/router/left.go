@@ -1,0 +1,31 @@
+package router
+
+import (
+	"stopwright/detent/geom"
+	"stopwright/detent/plan"
+	"stopwright/detent/plate"
+)
+
+// Left is something that a program does not cut.
+type Left string
+
+// What is left to the drawings: lines to follow, not holes.
+const (
+	LeftOutline Left = "outline"
+	LeftBore    Left = "bore"
+	LeftSlots   Left = "slots"
+)
+
+// left lists what of a part a program does not cut.
+func left(pl *plate.Plate, part plan.Part) []Left {
+	out := []Left{LeftOutline}
+	if part == plan.PartCollar {
+		out = append(out, LeftBore)
+	}
+	for _, f := range pl.Features {
+		if _, straight := f.Core.(geom.Segment); f.Part == part && (f.Kind != plan.Hole || !straight) {
+			return append(out, LeftSlots)
+		}
+	}
+	return out
+}

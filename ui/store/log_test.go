@@ -1,0 +1,70 @@
+package store_test
+
+import (
+	"context"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"stopwright/detent"
+	"stopwright/detent/plan"
+	"stopwright/ui/store"
+)
+
+func TestTheLogMakesNoStep(t *testing.T) {
+	reading := plan.Reading{Angle: 30, Measured: 30.1, Date: "2026-11-20"}
+	s := store.New(withStops(0, 30))
+	setTitle(t, s, "a")
+	told := heard(s)
+	require.NoError(t, s.Log(func(p *plan.Plan) {
+		p.Readings = append(p.Readings, reading)
+		p.Title = "not by the log"
+	}))
+	assert.Equal(t, []store.Change{store.PlanChanged | store.FileChanged}, *told)
+	assert.Equal(t, []plan.Reading{reading}, s.Plan().Readings)
+	assert.Equal(t, "a", s.Plan().Title, "the log changes nothing else")
+	assert.Equal(t, "title a", undoName(s))
+	assert.True(t, s.Unsaved(), "a reading is to be saved too")
+
+	s.Undo()
+	s.Redo()
+	assert.Equal(t, []plan.Reading{reading}, s.Plan().Readings)
+	require.NoError(t, s.Log(func(p *plan.Plan) { p.Readings = nil }))
+	s.Undo()
+	assert.Empty(t, s.Plan().Readings, "undo does not bring back what was struck off the log")
+}
+
+func TestARefusedLogChangesNothing(t *testing.T) {
+	s := store.New(withStops(0, 30))
+	told := heard(s)
+	var problems plan.Problems
+	require.ErrorAs(t, s.Log(func(p *plan.Plan) { p.Readings = []plan.Reading{{Angle: 400}} }), &problems)
+	require.NoError(t, s.Log(func(*plan.Plan) {}), "nothing to log is no fault")
+	assert.Empty(t, s.Plan().Readings)
+	assert.Empty(t, *told)
+}
+
+func TestAStudyHoldsForOnePlanOnly(t *testing.T) {
+	s := store.New(withStops(0, 30))
+	_, done := s.Studied()
+	require.False(t, done)
+	studied, err := detent.Study(context.Background(), s.Report())
+	require.NoError(t, err)
+
+	told := heard(s)
+	s.SetStudied(studied)
+	assert.Equal(t, []store.Change{store.StudyChanged}, *told)
+	got, done := s.Studied()
+	require.True(t, done)
+	assert.Same(t, s.Report().Plate, got.Plate)
+
+	setTitle(t, s, "another plan")
+	_, done = s.Studied()
+	assert.False(t, done, "it was the study of the plan before")
+	*told = nil
+	s.SetStudied(studied)
+	_, done = s.Studied()
+	assert.False(t, done, "a study that comes too late is dropped")
+	assert.Empty(t, *told)
+}
