@@ -28,15 +28,14 @@ var falseClick = Check{
 		if len(pl.Plan.Catches) < 2 {
 			return // a lone ball has seats at its stops and nowhere else
 		}
-		worst := map[int]room.FalseClick{} // by seat
+		worst := make([]room.FalseClick, len(pl.Seats)) // by seat; one without reach is none
 		sweepOf(pl).Clicks(func(c room.FalseClick) {
-			if w, known := worst[c.Seat]; !known || graver(c, w) {
+			if w := worst[c.Seat]; w.Reach == 0 || graver(c, w) {
 				worst[c.Seat] = c
 			}
 		})
-		for seat := range pl.Seats {
-			c, found := worst[seat]
-			if !found {
+		for seat, c := range worst {
+			if c.Reach == 0 {
 				continue
 			}
 			f := Finding{

@@ -109,7 +109,7 @@ func TestFewestRingsAgainstEveryAssignment(t *testing.T) {
 		p := head(randomStops(r, 3+r.IntN(7), -10, 10)...)
 		p.From, p.To = -360, 360
 		p.Radii = p.Radii[:20+r.IntN(100)]
-		a, ok := first(p.SeparateRings(context.Background()))
+		a, ok := fewest(p.SeparateRings, context.Background())
 		stops := Places(p.Stops)
 		for m := 1; m <= 3; m++ {
 			radii := []float64{p.Radii[len(p.Radii)-1]}

@@ -57,28 +57,16 @@ func Spread(n, c int) []int {
 }
 
 // Divided yields answers for stops that are all the equal divisions of a full
-// turn: with few catches first, and each further one with at least half as many
-// again. Every seat serves as many stops as there are catches.
-func (p Problem) Divided(ctx context.Context) iter.Seq[Answer] {
+// turn, with so many catches, at least 2, if that divides them: each seat serves
+// as many stops. They are on the plan's own ring if that does, then from the
+// smallest up.
+func (p Problem) Divided(ctx context.Context, catches int) iter.Seq[Answer] {
 	stops := p.inTravel()
-	return func(yield func(Answer) bool) {
-		n, at, ok := lattice(stops.turns)
-		if !ok || n != len(stops.turns) {
-			return
-		}
-		least := 2
-		for c := 2; c <= min(n, MaxCatches); c++ {
-			if n%c != 0 || c < least {
-				continue
-			}
-			for a := range p.onLattice(ctx, Divided, stops, at, n, c) {
-				least = (3*c + 1) / 2
-				if !yield(a) {
-					return
-				}
-			}
-		}
+	n, at, ok := lattice(stops.turns)
+	if !ok || n != len(stops.turns) || catches < 2 || n%catches != 0 {
+		return none
 	}
+	return p.onLattice(ctx, Divided, stops, at, n, catches)
 }
 
 // interleaved yields answers for stops that lie on equal divisions of a turn
@@ -86,7 +74,7 @@ func (p Problem) Divided(ctx context.Context) iter.Seq[Answer] {
 func (p Problem) interleaved(ctx context.Context, stops places, k int) iter.Seq[Answer] {
 	n, at, ok := lattice(stops.turns)
 	if !ok || n == len(stops.turns) || n%k != 0 {
-		return func(func(Answer) bool) {}
+		return none
 	}
 	return p.onLattice(ctx, SharedRing, stops, at, n, k)
 }

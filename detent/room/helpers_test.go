@@ -1,6 +1,7 @@
 package room
 
 import (
+	"context"
 	"iter"
 	"math/rand/v2"
 
@@ -45,6 +46,16 @@ func divisions(n int) []geom.Angle {
 func first(s iter.Seq[Answer]) (Answer, bool) {
 	for a := range s {
 		return a, true
+	}
+	return Answer{}, false
+}
+
+// fewest returns the first answer with the fewest catches.
+func fewest(find func(context.Context, int) iter.Seq[Answer], ctx context.Context) (Answer, bool) {
+	for k := 2; k <= MaxCatches; k++ {
+		if a, ok := first(find(ctx, k)); ok {
+			return a, true
+		}
 	}
 	return Answer{}, false
 }

@@ -19,6 +19,10 @@ func (p Problem) OneRing() iter.Seq[Answer] {
 	}
 }
 
+// OnRing returns the answer that puts every stop on a ring of that radius, whether
+// or not there is room.
+func (p Problem) OnRing(radius float64) Answer { return p.single(OneRing, radius, p.inTravel(), nil) }
+
 // single is an answer with one catch.
 func (p Problem) single(kind Kind, radius float64, at places, moved []geom.Angle) Answer {
 	return p.onOneRing(kind, radius, []geom.Angle{0}, at, make([]int, len(at.turns)), moved)

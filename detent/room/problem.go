@@ -1,7 +1,6 @@
 package room
 
 import (
-	"cmp"
 	"math"
 	"slices"
 
@@ -33,37 +32,6 @@ func (p Problem) atLeast(radius float64) []float64 {
 	out := slices.Clone(p.Radii[start:])
 	if i := slices.Index(out, p.Own); i > 0 {
 		out = slices.Insert(slices.Delete(out, i, i+1), 0, p.Own)
-	}
-	return out
-}
-
-// places is the stops of a problem, each place once.
-type places struct {
-	turns []geom.Angle // in order, from the travel's start within a full turn
-	of    []int        // the place of each stop of the problem
-}
-
-// inTravel brings the stops into the travel, or as near its start as whole turns
-// do. A turn that needs no bringing stays as it is to the last bit.
-func (p Problem) inTravel() places {
-	at := make([]geom.Angle, len(p.Stops))
-	order := make([]int, len(p.Stops))
-	for i, t := range p.Stops {
-		if off := t - p.From; off < -sameTurn || off >= geom.FullTurn-sameTurn {
-			t = p.From + off.Turn()
-			if t >= p.From+geom.FullTurn-sameTurn {
-				t = p.From
-			}
-		}
-		at[i], order[i] = t, i
-	}
-	slices.SortFunc(order, func(a, b int) int { return cmp.Or(cmp.Compare(at[a], at[b]), a-b) })
-	out := places{of: make([]int, len(at))}
-	for _, i := range order {
-		if n := len(out.turns); n == 0 || at[i]-out.turns[n-1] > sameTurn {
-			out.turns = append(out.turns, at[i])
-		}
-		out.of[i] = len(out.turns) - 1
 	}
 	return out
 }

@@ -9,43 +9,41 @@ import (
 	"stopwright/detent/geom"
 )
 
-// maxRings is the most rings, and the most catches on several rings, that an
+// MaxRings is the most rings, and the most catches on several rings, that an
 // answer has.
-const maxRings = 6
+const MaxRings = 6
 
-// SeparateRings yields answers with several rings of one catch each, the fewest
-// first. Rings lie at least a seat and a web apart, so that they may be turned
-// as they like and no ball meets a seat of another ring; among such rings the
-// number is the fewest there is. The stops are dealt so that the least web is as
-// large as can be.
-func (p Problem) SeparateRings(ctx context.Context) iter.Seq[Answer] {
+// SeparateRings yields answers with so many rings, 2 to MaxRings, of one catch
+// each. Rings lie at least a seat and a web apart, so that they may be turned as
+// they like and no ball meets a seat of another ring; where the stops have no
+// room on so many of the largest such rings, there is none. The stops are dealt
+// so that the least web of a ring is as large as can be.
+func (p Problem) SeparateRings(ctx context.Context, rings int) iter.Seq[Answer] {
 	stops := p.inTravel()
-	return func(yield func(Answer) bool) {
-		for m := 2; m <= min(maxRings, len(stops.turns)); m++ {
-			ones := make([]int, m)
-			for i := range ones {
-				ones[i] = 1
-			}
-			if !p.layout(ctx, Rings, stops, ones, yield) {
-				return
-			}
-		}
+	if rings < 2 || rings > min(MaxRings, len(stops.turns)) {
+		return none
 	}
+	ones := make([]int, rings)
+	for i := range ones {
+		ones[i] = 1
+	}
+	return func(yield func(Answer) bool) { p.layout(ctx, Rings, stops, ones, yield) }
 }
 
-// MixedRings yields answers with several rings, some of them with several
-// catches in sectors of their own, the fewest catches first. The stops are dealt
-// without regard to the sectors, so that a deal that needs its catches to
-// keep to narrower sectors is not found.
-func (p Problem) MixedRings(ctx context.Context) iter.Seq[Answer] {
+// MixedRings yields answers with so many catches, 3 to MaxRings, on several
+// rings, some of them with several catches in sectors of their own; those with
+// the fewest rings first. The stops are dealt without regard to the sectors, so
+// that a deal that needs its catches to keep to narrower sectors is not found.
+func (p Problem) MixedRings(ctx context.Context, catches int) iter.Seq[Answer] {
 	stops := p.inTravel()
+	if catches < 3 || catches > min(MaxRings, len(stops.turns)) {
+		return none
+	}
 	return func(yield func(Answer) bool) {
-		for k := 3; k <= min(maxRings, len(stops.turns)); k++ {
-			for m := 2; m < k; m++ {
-				for _, counts := range shares(k, m, k) {
-					if counts[0] > 1 && !p.layout(ctx, Mixed, stops, counts, yield) {
-						return
-					}
+		for m := 2; m < catches; m++ {
+			for _, counts := range shares(catches, m, catches) {
+				if counts[0] > 1 && !p.layout(ctx, Mixed, stops, counts, yield) {
+					return
 				}
 			}
 		}

@@ -23,9 +23,9 @@ func TestAnswersHold(t *testing.T) {
 		ctx := context.Background()
 		for _, s := range []func() (Answer, bool){
 			func() (Answer, bool) { return first(p.OneRing()) },
-			func() (Answer, bool) { return first(p.SharedRing(ctx)) },
-			func() (Answer, bool) { return first(p.SeparateRings(ctx)) },
-			func() (Answer, bool) { return first(p.MixedRings(ctx)) },
+			func() (Answer, bool) { return fewest(p.SharedRing, ctx) },
+			func() (Answer, bool) { return fewest(p.SeparateRings, ctx) },
+			func() (Answer, bool) { return fewest(p.MixedRings, ctx) },
 			func() (Answer, bool) { return first(p.NearestStops()) },
 		} {
 			a, ok := s()
@@ -68,9 +68,9 @@ func TestAnswersAreDeterministic(t *testing.T) {
 	p := head(both(0, 15, 22.5, 30, 31.6, 45)...)
 	for range 3 {
 		for _, s := range []func(context.Context) (Answer, bool){
-			func(ctx context.Context) (Answer, bool) { return first(p.SharedRing(ctx)) },
-			func(ctx context.Context) (Answer, bool) { return first(p.SeparateRings(ctx)) },
-			func(ctx context.Context) (Answer, bool) { return first(p.MixedRings(ctx)) },
+			func(ctx context.Context) (Answer, bool) { return fewest(p.SharedRing, ctx) },
+			func(ctx context.Context) (Answer, bool) { return fewest(p.SeparateRings, ctx) },
+			func(ctx context.Context) (Answer, bool) { return fewest(p.MixedRings, ctx) },
 		} {
 			a, ok := s(context.Background())
 			b, _ := s(context.Background())
@@ -89,12 +89,12 @@ func TestInterleaved(t *testing.T) {
 	p.Own, p.Radii = 60, []float64{60}
 	_, one := first(p.OneRing())
 	require.False(t, one)
-	a, ok := first(p.SharedRing(context.Background()))
+	a, ok := fewest(p.SharedRing, context.Background())
 	require.True(t, ok)
 	assert.True(t, p.clean(a))
 	assert.Less(t, len(a.Seats()), 119, "seats serve several stops")
 	p.To = 359
-	_, ok = first(p.SharedRing(context.Background()))
+	_, ok = fewest(p.SharedRing, context.Background())
 	assert.False(t, ok, "now a ball also drops at 357, where no stop is")
 }
 
@@ -103,9 +103,9 @@ func TestStopsWhenCancelled(t *testing.T) {
 	cancel()
 	p := head(both(0, 15, 22.5, 30, 31.6, 45)...)
 	for _, s := range []func() (Answer, bool){
-		func() (Answer, bool) { return first(p.SharedRing(ctx)) },
-		func() (Answer, bool) { return first(p.SeparateRings(ctx)) },
-		func() (Answer, bool) { return first(p.MixedRings(ctx)) },
+		func() (Answer, bool) { return fewest(p.SharedRing, ctx) },
+		func() (Answer, bool) { return fewest(p.SeparateRings, ctx) },
+		func() (Answer, bool) { return fewest(p.MixedRings, ctx) },
 	} {
 		_, ok := s()
 		assert.False(t, ok)

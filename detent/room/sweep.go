@@ -60,6 +60,8 @@ func (s Sweep) Clicks(yield func(FalseClick)) {
 	mouth := s.Mouth / 2
 	for b, ball := range s.Balls {
 		start, _ := slices.BinarySearchFunc(seats, ball.Radius-mouth, func(i int, r float64) int { return cmp.Compare(s.Seats[i].Radius, r) })
+		same := GapFor(ball.Radius, s.Same)
+		ring, reach := math.Inf(-1), geom.Angle(0)
 		for _, i := range seats[start:] {
 			seat := s.Seats[i]
 			if seat.Radius-ball.Radius >= mouth {
@@ -68,12 +70,14 @@ func (s Sweep) Clicks(yield func(FalseClick)) {
 			if math.Abs(seat.Radius-ball.Radius) >= mouth-Slack {
 				continue
 			}
+			if seat.Radius != ring {
+				ring, reach = seat.Radius, reachOf(ball.Radius, seat.Radius, mouth)
+			}
 			turn := (seat.Place - ball.Place).Turn()
 			stop, off := stops.nearest(turn)
-			if stop >= 0 && geom.Chord(ball.Radius, off) <= s.Same {
+			if stop >= 0 && off <= same {
 				continue
 			}
-			reach := reachOf(ball.Radius, seat.Radius, mouth)
 			for t := turn - 2*geom.FullTurn; t <= s.To+sameTurn; t += geom.FullTurn {
 				if t >= s.From-sameTurn {
 					yield(FalseClick{Ball: b, Seat: i, Turn: t + 0, Stop: stop, Off: off, Reach: reach})
@@ -96,10 +100,11 @@ func reachOf(ring, seat, a float64) geom.Angle {
 type stopIndex struct {
 	at   []geom.Angle // in order, in [0, 360)
 	stop []int
+	last int // where the last one looked for would stand: turns come mostly in order
 }
 
-func newStopIndex(stops []geom.Angle) stopIndex {
-	ix := stopIndex{stop: make([]int, len(stops)), at: make([]geom.Angle, len(stops))}
+func newStopIndex(stops []geom.Angle) *stopIndex {
+	ix := &stopIndex{stop: make([]int, len(stops)), at: make([]geom.Angle, len(stops))}
 	for i := range stops {
 		ix.stop[i] = i
 	}
@@ -112,12 +117,21 @@ func newStopIndex(stops []geom.Angle) stopIndex {
 
 // nearest returns the stop nearest a turn in [0, 360), whole turns aside, and how
 // far it is.
-func (ix stopIndex) nearest(turn geom.Angle) (stop int, off geom.Angle) {
+func (ix *stopIndex) nearest(turn geom.Angle) (stop int, off geom.Angle) {
 	n := len(ix.at)
 	if n == 0 {
 		return -1, geom.FullTurn
 	}
-	k, _ := slices.BinarySearch(ix.at, turn)
+	k := ix.last
+	if k > 0 && ix.at[k-1] >= turn {
+		k = 0
+	}
+	if k+1 < n && ix.at[k+1] < turn { // not the next one either
+		k, _ = slices.BinarySearch(ix.at, turn)
+	} else if k < n && ix.at[k] < turn {
+		k++
+	}
+	ix.last = k
 	after, before := k%n, (k+n-1)%n
 	up, down := (ix.at[after] - turn).Wrap().Abs(), (turn - ix.at[before]).Wrap().Abs()
 	if up < down {
