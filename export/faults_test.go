@@ -31,7 +31,7 @@ type trouble struct {
 type mishap string
 
 const (
-	denied      mishap = "denied"
+	denied       mishap = "denied"
 	killedBefore mishap = "killed before"
 	killedAfter  mishap = "killed after"
 )

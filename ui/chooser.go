@@ -51,7 +51,7 @@ var featureList = listGroup{
 	names: func(w *Window) []string {
 		var out []string
 		for _, f := range w.store.Report().Plate.Features {
-			if !f.Screw {
+			if f.Own() {
 				out = append(out, strconv.Itoa(f.Index+1)+" "+check.FeatureName(w.words, f))
 			}
 		}

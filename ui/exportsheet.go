@@ -27,6 +27,7 @@ func (w *Window) askExport() {
 		wanted[i].Checked = true
 		boxes.Add(wanted[i])
 	}
+	depths := widget.NewCheck(t("export.depths"), nil)
 	paper := widget.NewSelect(nil, nil)
 	for _, p := range chart.Papers {
 		paper.Options = append(paper.Options, p.Name)
@@ -37,7 +38,7 @@ func (w *Window) askExport() {
 		base := strings.TrimSpace(entry.Text)
 		q := export.Request{
 			Plan: w.store.Path(), Words: w.sheetWords, Paper: chart.Papers[paper.SelectedIndex()],
-			Date: time.Now().Format(time.DateOnly),
+			Date: time.Now().Format(time.DateOnly), LayerDepths: depths.Checked,
 		}
 		for i, f := range export.Formats {
 			if wanted[i].Checked {
@@ -49,7 +50,7 @@ func (w *Window) askExport() {
 	content := container.NewVBox(
 		widget.NewLabel(t("export.where")),
 		container.NewBorder(nil, nil, nil, w.folderButton(entry), entry),
-		boxes,
+		boxes, depths,
 		container.NewHBox(widget.NewLabel(t("export.paper")), paper),
 		w.exportWarning(),
 	)

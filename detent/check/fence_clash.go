@@ -39,7 +39,7 @@ var fenceClash = Check{
 // of the fence's underside, limit that of the turntable's top.
 func underTable(pl *plate.Plate, t plan.Tool, underside float64, report func(Finding)) {
 	near, top := plate.ToolLine(t).Nearest(plate.FenceBody(t)), plate.TableTop(pl.Plan)
-	if near < pl.Plan.Turntable.Diameter/2-Slack && underside < top-Slack {
+	if near < pl.Plan.TableDiameter()/2-Slack && underside < top-Slack {
 		report(Finding{Case: "turntable", Angles: allStops(pl), Value: underside, Limit: top, Unit: mm})
 	}
 }
@@ -51,7 +51,7 @@ func underCollar(pl *plate.Plate, t plan.Tool, underside float64, report func(Fi
 		return
 	}
 	line, body := plate.ToolLine(t), plate.FenceBody(t)
-	inner, outer := c.Bore(pl.Plan.Turntable)/2, c.OutsideDiameter/2
+	inner, outer := pl.Plan.CollarBore()/2, c.OutsideDiameter/2
 	over := line.Nearest(body) < outer-Slack && line.Farthest(body) > inner+Slack
 	if over && underside < c.Thickness-Slack {
 		report(Finding{Case: "collar", Angles: allStops(pl), Value: underside, Limit: c.Thickness, Unit: mm})

@@ -46,6 +46,8 @@ func FeatureName(c *words.Catalogue, f plate.Feature) string {
 		return c.Text("feature.screw", words.Args{"N": f.Index + 1})
 	case f.Label != "":
 		return f.Label
+	case f.Fitting != "":
+		return c.Text("feature."+string(f.Fitting), words.Args{"N": f.Index + 1})
 	}
 	return c.Text("feature."+string(f.Kind), words.Args{"N": f.Index + 1})
 }

@@ -44,6 +44,26 @@ func (s Segment) crossCircle(radius float64) []Point {
 	return out
 }
 
+// DistanceToSegment returns the least distance (mm) between two segments; 0
+// where they cross. Where they do not, an end of one is nearest.
+func (s Segment) DistanceToSegment(t Segment) float64 {
+	if s.crosses(t) {
+		return 0
+	}
+	return min(s.DistanceToPoint(t.A), s.DistanceToPoint(t.B), t.DistanceToPoint(s.A), t.DistanceToPoint(s.B))
+}
+
+// crosses reports whether the ends of each segment lie strictly on either side
+// of the other. Segments that only touch, or lie along each other, have an end
+// on the other one.
+func (s Segment) crosses(t Segment) bool {
+	side := func(s Segment, p Point) float64 {
+		d, e := s.B.Sub(s.A), p.Sub(s.A)
+		return d.X*e.Y - d.Y*e.X
+	}
+	return side(s, t.A)*side(s, t.B) < 0 && side(t, s.A)*side(t, s.B) < 0
+}
+
 // DistanceToArc returns the least distance (mm) between the segment and an arc
 // about the pivot.
 func (s Segment) DistanceToArc(a Arc) float64 { return a.DistanceToSegment(s) }

@@ -54,7 +54,8 @@ func TestDecodeExample(t *testing.T) {
 			{Part: plan.PartBase, Kind: plan.Slot, X: -60, Y: -30, X2: -60, Y2: -70, Width: 8, Label: "dust"},
 			{Part: plan.PartBase, Kind: plan.ArcSlot, Radius: 60, From: -30, To: 30, Width: 8, Label: "dust"},
 		},
-		Rules: plan.Rules{Web: 2, Edge: 4},
+		Making: plan.Default().Making,
+		Rules:  plan.Rules{Web: 2, Edge: 4},
 		Shop: plan.Shop{
 			Method: plan.MethodPillarDrill, SeatError: 0.5, CatchError: 0.5, Friction: 0.2, TableFriction: 0.2,
 			Load: 6, StockWidth: 60, Target: 0.1, Humidity: plan.Humidity{MadeAt: 50, Low: 35, High: 70},

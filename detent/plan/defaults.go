@@ -64,6 +64,7 @@ func Default() Plan {
 			Web:  2,
 			Edge: 4,
 		},
+		Making: defaultMaking(),
 		Shop: Shop{
 			Method:        MethodPillarDrill,
 			SeatError:     0.5, // spotted by hand to a marked cross

@@ -48,6 +48,9 @@ var (
 	percents       = limits{lo: 0, hi: 100, unit: "per cent"}
 	screwCounts    = limits{lo: 0, hi: 360, unit: "screws"}
 	versions       = limits{lo: Version, hi: Version}
+	bridges        = limits{lo: 1, hi: 1000, unit: "mm"} // less would let the middle of a slotted part fall out
+	plays          = limits{lo: 0, hi: 10, unit: "mm"}
+	overruns       = limits{lo: 0, hi: 45, unit: "degrees"}
 
 	// A drill's point is as sharp as 60 degrees (for plastics) and as blunt as
 	// 180 (an end mill, a Forstner bit).
@@ -78,7 +81,7 @@ func (l limits) In(c *words.Catalogue) string {
 	switch l.unit {
 	case "":
 		return text
-	case "mm", "N", "kg": // the same in every language
+	case "mm", "N", "kg", "mm/min": // the same in every language
 		return text + " " + l.unit
 	}
 	return text + " " + c.Text("range.unit."+l.unit)

@@ -26,6 +26,7 @@ type Plan struct {
 	Stops       []Stop
 	Features    []Feature // up to 10,000
 	Rules       Rules
+	Making      Making
 	Shop        Shop
 	Router      *Router // nil: [DefaultRouter]
 
@@ -51,6 +52,11 @@ const (
 	PartTurntable Part = "turntable"
 	PartBase      Part = "base"
 	PartCollar    Part = "collar"
+
+	// Those that [Making] adds.
+	PartWearRing Part = "wear-ring"
+	PartCarrier  Part = "carrier"
+	PartPad      Part = "pad"
 )
 
 // Sense is a direction of turning, seen from above.
@@ -103,15 +109,12 @@ type Base struct {
 
 // Collar is the ring that keeps the turntable in place.
 type Collar struct {
-	Clearance       float64 // bore less turntable diameter
+	Clearance       float64 // bore less turntable diameter, as they are cut: see [Making.ClearanceFrom]
 	OutsideDiameter float64
 	Thickness       float64
 	Material        string
 	Screws          Screws
 }
-
-// Bore returns the collar's bore: the turntable's diameter and the clearance.
-func (c Collar) Bore(t Turntable) float64 { return t.Diameter + c.Clearance }
 
 // Screws is a circle of evenly spaced screws about the pivot.
 type Screws struct {

@@ -13,9 +13,8 @@ import (
 func (c *checker) relations(p *Plan) {
 	c.ordered("travel.from", p.Travel.From, "travel.to", p.Travel.To)
 	c.leaves(p.Catch.BodyDiameter, "catch.body_diameter", "catch.body_allowance", p.Catch.BodyAllowance, hardware.lo)
-	if p.Collar != nil {
-		c.leaves(p.Turntable.Diameter, "turntable.diameter", "collar.clearance", p.Collar.Clearance, sizes.lo)
-	}
+	c.clearance(p)
+	c.bores(p)
 	c.ordered("shop.humidity.low", p.Shop.Humidity.Low, "shop.humidity.high", p.Shop.Humidity.High)
 	if len(p.Features) <= MaxFeatures {
 		for i, f := range p.Features {
@@ -49,6 +48,36 @@ func (c *checker) leaves(size float64, sizePath, path string, allowance, least f
 		c.add(path, inFile(allowance), words.Phrase{Key: "want.leaves", Args: words.Args{
 			"Least": inFile(math.Round((least-size)*1e9) / 1e9), "Key": sizePath, "Left": inFile(least),
 		}})
+	}
+}
+
+// clearance checks that the part it is cut from is not cut away: a collar whose
+// clearance is below 0 has a smaller bore than the turntable's diameter, a
+// turntable is smaller by what is cut from it.
+func (c *checker) clearance(p *Plan) {
+	if p.Collar == nil {
+		return
+	}
+	const size, path = "turntable.diameter", "collar.clearance"
+	if p.Making.ClearanceFrom == FromCollar {
+		c.leaves(p.Turntable.Diameter, size, path, p.Collar.Clearance, sizes.lo)
+		return
+	}
+	left := min(p.TableDiameter(), p.CollarBore())
+	if left < sizes.lo && !c.hasUnread(size) && !c.hasUnread(path) {
+		c.add(path, inFile(p.Collar.Clearance), words.Phrase{Key: "want.parted", Args: words.Args{"Left": inFile(sizes.lo)}})
+	}
+}
+
+// bores checks that the pivot's fits leave a bore, where there is one.
+func (c *checker) bores(p *Plan) {
+	for _, fit := range []struct {
+		path      string
+		allowance float64
+	}{{"making.pivot.turntable", p.Making.Pivot.Turntable}, {"making.pivot.base", p.Making.Pivot.Base}} {
+		if p.Turntable.PivotBore > 0 && fit.allowance < 0 {
+			c.leaves(p.Turntable.PivotBore, "turntable.pivot_bore", fit.path, fit.allowance, hardware.lo)
+		}
 	}
 }
 

@@ -32,6 +32,7 @@ func visit(v visitor, d *document) {
 	list(v, at("stops").needed(), &d.Stops, limits{hi: MaxSeats, unit: "stops"}, visitStop)
 	list(v, at("features"), &d.Features, limits{hi: MaxFeatures, unit: "features"}, visitFeature)
 	group(v, at("rules"), &d.Rules, visitRules)
+	usualGroup(v, at("making"), &d.Making, defaultMaking(), visitMaking)
 	group(v, at("shop"), &d.Shop, visitShop)
 	section(v, at("router"), &d.Router, DefaultRouter, visitRouter)
 	section(v, at("tool"), &d.Tool, NewTool, visitTool)

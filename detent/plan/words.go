@@ -24,7 +24,11 @@ var (
 	turnings   = []string{string(ToolTurns), string(FenceTurns)}
 	forms      = []string{string(Drilled), string(Countersunk)}
 	kinds      = []string{string(Hole), string(Slot), string(ArcSlot)}
-	methods    = []string{
+	sides      = []string{string(Inside), string(Outside), string(Both)}
+
+	clearanceParts = []string{string(FromCollar), string(FromTurntable), string(FromBoth)}
+
+	methods = []string{
 		MethodHandDrill, MethodPillarDrill, MethodPillarDrillGuided,
 		MethodRouter, MethodRouterTight, MethodMeasured,
 	}

@@ -168,7 +168,7 @@ func stopText(c Chart, r Seat) []string {
 	}
 	lines := wrap(all, bodySize, stopLeast-2*cellPad)
 	if len(lines) > stopLines {
-		lines = append(lines[:stopLines], dots)
+		lines = append(lines[:stopLines], drawing.Dots)
 	}
 	if drawing.Lettered(r.Label) != "" {
 		lines = append(lines, fit(r.Label, bodySize, width))
