@@ -37,6 +37,7 @@ type Window struct {
 	tools    *plateTools
 	turnbar  *turnBar
 	clicks   *clickView
+	room     *roomView
 	chart    *chartView
 	pageList []page             // beside the stops, in order
 	pages    *container.AppTabs // their tabs
@@ -87,6 +88,7 @@ func (w *Window) build() {
 	w.tools = newPlateTools(w)
 	w.turnbar = newTurnBar(w)
 	w.clicks = newClickView(w)
+	w.room = newRoomView(w)
 	w.chart = newChartView(w)
 	w.parts = newPartsPanel(w)
 	w.findings = newFindingList(w)
