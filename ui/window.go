@@ -37,6 +37,7 @@ type Window struct {
 	tools    *plateTools
 	turnbar  *turnBar
 	clicks   *clickView
+	room     *roomView
 	chart    *chartView
 	setting  *settingView
 	stock    *stockView
@@ -90,6 +91,7 @@ func (w *Window) build() {
 	w.tools = newPlateTools(w)
 	w.turnbar = newTurnBar(w)
 	w.clicks = newClickView(w)
+	w.room = newRoomView(w)
 	w.chart = newChartView(w)
 	w.setting = newSettingView(w)
 	w.stock = newStockView(w)
