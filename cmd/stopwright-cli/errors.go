@@ -65,6 +65,9 @@ func (sh *shell) settle(err error) int {
 		sh.complain(file.Subject(), strings.TrimPrefix(err.Error(), file.Subject()+": "))
 		return statusUnwritten
 	}
+	if status, told := sh.settleBundle(err); told {
+		return status
+	}
 	return sh.fault(err.Error())
 }
 

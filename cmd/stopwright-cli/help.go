@@ -12,6 +12,7 @@ const usage = `stopwright-cli works on plans of turning plates with spring-ball 
   check PLAN          say what is wrong with a plan
   report PLAN         say what follows from it: seats and findings
   export PLAN         write drawings, the drilling chart, router programs
+  bundle PLAN TO      write all of these into one folder or zip file
   help [VERB]         say more about one of these
 
 PLAN is a plan file (.stopwright); - reads standard input. Flags may stand
