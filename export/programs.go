@@ -23,7 +23,9 @@ func programs(r detent.Report, q Request, path string) []output {
 	for i, p := range all {
 		cards[i] = router.Card{Program: p, File: filepath.Base(beside(path, string(p.Part)))}
 	}
-	files := []output{{path, func(w io.Writer) error { return router.WriteCard(w, cards, q.info()) }}}
+	files := []output{{path, func(w io.Writer) error {
+		return router.WriteCard(w, r.Plate.Plan.Title, r.Plate.Plan.RouterSettings(), cards, q.info())
+	}}}
 	if info, err := os.Stat(path); err == nil && !info.Mode().IsRegular() {
 		return files // a device, a pipe, or a mistake
 	}

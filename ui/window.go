@@ -44,7 +44,8 @@ type Window struct {
 	findings *findingList
 	status   *widget.Label
 	guide    *guide
-	greets   bool // shows the guide at the first start of all
+	router   *routerSheet // nil: it is not open
+	greets   bool         // shows the guide at the first start of all
 
 	menuNames [2]string // the edits that the menu names, to undo and to redo
 }
@@ -111,6 +112,7 @@ func (w *Window) changed(c store.Change) {
 		w.readFields()
 		w.parts.refresh()
 		w.findings.refresh()
+		w.router.refresh()
 	}
 	if c&(store.PlanChanged|store.ViewChanged) != 0 {
 		w.stops.refresh()
@@ -144,6 +146,8 @@ func (w *Window) readFields() {
 	p := w.store.Plan()
 	p = p.WithLogOf(plan.Plan{})
 	p.Stops = nil
+	set := p.RouterSettings() // those it has by default are shown too
+	p.Router = &set
 	w.fieldOrder = plan.Fields(p)
 	w.fields = make(map[string]plan.Field, len(w.fieldOrder))
 	for _, f := range w.fieldOrder {

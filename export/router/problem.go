@@ -28,11 +28,15 @@ func (p Problem) Text(c *words.Catalogue) string {
 		return measure.Trim(x, 0)
 	}
 	args := words.Args{
-		"Part": c.Text("part." + string(p.Part)), "Tag": p.Tag,
+		"Part":  c.Text("part." + string(p.Part)),
 		"Value": quantity(p.Value), "Limit": quantity(p.Limit),
 	}
 	if p.Job != "" {
-		args["Job"] = c.Text("router.job." + string(p.Job))
+		what := c.Text("router.job." + string(p.Job))
+		if p.Tag != "" {
+			what += " (" + p.Tag + ")"
+		}
+		args["What"] = what
 	}
 	return c.Text("router.problem."+p.ID, args)
 }

@@ -28,7 +28,7 @@ func work(pl *plate.Plate, part plan.Part, c *words.Catalogue) []cut {
 	}
 	// A collar's bore is as wide as the table: it is an outline, not a hole.
 	if bore := plate.BoreOf(pl.Plan, part); bore > 0 && part != plan.PartCollar {
-		w.through(Pivot, bore, Hole{c.Text("router.job.pivot"), geom.Point{}})
+		w.through(Pivot, bore, Hole{})
 	}
 	if part == pl.CatchPart {
 		w.pockets()
