@@ -2,12 +2,12 @@ package export
 
 import (
 	"bytes"
-	"fmt"
 	"io"
 	"os"
 	"path/filepath"
 	"strings"
 
+	"stopwright/assets/words"
 	"stopwright/detent"
 )
 
@@ -24,11 +24,11 @@ func Export(r detent.Report, q Request) ([]string, error) {
 	if err := clash(outputs, q.Plan); err != nil {
 		return nil, err
 	}
-	return writeAll(outputs)
+	return writeAll(realDisk{}, outputs)
 }
 
 // writeAll writes every file or, as far as it can be foreseen, none.
-func writeAll(outputs []output) (written []string, err error) {
+func writeAll(d disk, outputs []output) (written []string, err error) {
 	made := make([]bytes.Buffer, len(outputs))
 	for i, o := range outputs {
 		if err := o.write(&made[i]); err != nil {
@@ -37,7 +37,7 @@ func writeAll(outputs []output) (written []string, err error) {
 	}
 	var ready []*staged
 	for i, o := range outputs {
-		s, err := stage(o.path, func(w io.Writer) error {
+		s, err := stage(d, o.path, func(w io.Writer) error {
 			_, err := w.Write(made[i].Bytes())
 			return err
 		})
@@ -88,7 +88,10 @@ func commit(ready []*staged) (written []string, err error) {
 		}
 	}
 	if err != nil && len(written) > 0 {
-		err = fmt.Errorf("%w; already written: %s", err, strings.Join(written, ", "))
+		err = &words.Error{
+			Saying: words.Phrase{Key: "file.partly", Args: words.Args{"Error": err, "Written": strings.Join(written, ", ")}},
+			Cause:  err,
+		}
 	}
 	return written, err
 }
@@ -106,11 +109,15 @@ type ClashError struct {
 	Plan bool   // it is the plan
 }
 
-func (e *ClashError) Error() string {
+func (e *ClashError) Error() string { return e.In(words.English()) }
+
+// In says it in the language of a catalogue.
+func (e *ClashError) In(c *words.Catalogue) string {
+	key := "file.clash"
 	if e.Plan {
-		return quoted(e.Path) + " is the plan itself and is not written over"
+		key = "file.clash.plan"
 	}
-	return quoted(e.Path) + " would be written twice"
+	return c.Text(key, words.Args{"File": quoted(e.Path)})
 }
 
 // clash returns a [*ClashError] for the first output that is a file already

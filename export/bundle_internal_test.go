@@ -17,7 +17,7 @@ func TestNothingIsWrittenUnlessAllIsMade(t *testing.T) {
 	old := filepath.Join(dir, "old")
 	require.NoError(t, os.WriteFile(old, []byte("old"), 0o600))
 	cannot := errors.New("a radius that is no number")
-	written, err := writeAll([]output{
+	written, err := writeAll(realDisk{}, []output{
 		{old, func(w io.Writer) error { _, err := io.WriteString(w, "new"); return err }},
 		{filepath.Join(dir, "bad"), func(io.Writer) error { return cannot }},
 	})

@@ -37,7 +37,8 @@ func TestExportWritesEveryFile(t *testing.T) {
 		assert.NotEmpty(t, get(t, path))
 	}
 	assert.Equal(t, []string{
-		"plate.dxf", "plate-base.dxf", "plate-turntable.dxf", "plate-collar.dxf", "plate.pdf", "plate.csv",
+		"plate.dxf", "plate-base.dxf", "plate-turntable.dxf", "plate-collar.dxf",
+		"plate.svg", "plate-base.svg", "plate-turntable.svg", "plate-collar.svg", "plate.pdf", "plate.csv", "plate-template.pdf",
 		"plate.ngc", "plate-base.ngc", "plate-turntable.ngc", "plate-collar.ngc",
 	}, names)
 	assert.ElementsMatch(t, names, entries(t, dir))
@@ -224,6 +225,7 @@ func TestExportRefusesToWriteAFileTwice(t *testing.T) {
 			var clash *export.ClashError
 			require.ErrorAs(t, err, &clash)
 			assert.Equal(t, c.plan, clash.Plan)
+			saidInGerman(t, clash)
 			assert.Equal(t, before, entries(t, dir))
 			assert.Equal(t, "the plan", get(t, plan))
 			assert.Equal(t, "old", get(t, one))

@@ -64,7 +64,7 @@ func collect(ctx context.Context, r detent.Report, q BundleRequest, tell func(Pr
 	}
 	tell(Progress{total - 1, total, contentsName})
 	c.files = append(c.files, own)
-	page, err := contents(r, q, c)
+	page, err := contentsOf(r, q, c)
 	if err != nil {
 		return c, cannotWrite(contentsName, err)
 	}

@@ -50,8 +50,8 @@ type pageFile struct{ Name, Link, Size string }
 
 type pageFinding struct{ Severity, Text string }
 
-// contents makes the page of contents of a collection.
-func contents(r detent.Report, q BundleRequest, c collection) ([]byte, error) {
+// contentsOf makes the page of contents of a collection.
+func contentsOf(r detent.Report, q BundleRequest, c collection) ([]byte, error) {
 	w := q.info().Words
 	p := page{Language: w.Language, Title: strings.TrimSpace(r.Plate.Plan.Title), Notes: strings.TrimSpace(r.Plate.Plan.Notes)}
 	if p.Title == "" {
@@ -62,8 +62,8 @@ func contents(r detent.Report, q BundleRequest, c collection) ([]byte, error) {
 	for _, key := range cautions {
 		p.Cautions = append(p.Cautions, w.Text("caution."+key))
 	}
-	for _, part := range drawing.Parts(r.Plate.Plan) {
-		p.Parts = append(p.Parts, partRow(w, r.Plate.Plan, part))
+	for _, part := range drawing.AllPartsOf(r.Plate.Plan) {
+		p.Parts = append(p.Parts, partRow(w, r.Plate, part))
 	}
 	p.Kinds = kinds(w, c)
 	for _, f := range r.Findings {
@@ -98,35 +98,17 @@ func says(w *words.Catalogue, pl *plate.Plate, date string) map[string]string {
 }
 
 // partRow returns the line of one part.
-func partRow(w *words.Catalogue, p plan.Plan, part plan.Part) pagePart {
+func partRow(w *words.Catalogue, pl *plate.Plate, part plan.Part) pagePart {
+	p := pl.Plan
 	row := pagePart{
 		Name: drawing.PartName(w, part), Thick: w.Length(plate.ThicknessOf(p, part)),
-		Material: materialName(w, materialOf(p, part)), Lies: drawing.ViewName(w, part),
+		Material: drawing.MaterialName(w, plate.MaterialOf(p, part)), Lies: drawing.ViewName(w, drawing.Like(pl, part)),
 	}
 	o := plate.OutlineOf(p, part)
 	if row.Size = "⌀" + w.Length(o.Diameter); o.Diameter == 0 {
 		row.Size = w.Length(o.Width) + " × " + w.Length(o.Height)
 	}
 	return row
-}
-
-func materialOf(p plan.Plan, part plan.Part) string {
-	switch part {
-	case plan.PartTurntable:
-		return p.Turntable.Material
-	case plan.PartCollar:
-		return p.Collar.Material
-	}
-	return p.Base.Material
-}
-
-// materialName returns the name of a material; that which the maker typed where
-// it is none of those known.
-func materialName(w *words.Catalogue, id string) string {
-	if key := "material." + id; w.Has(key) {
-		return w.Text(key)
-	}
-	return id
 }
 
 // kinds lists the files by format, and what is left out with its reasons.
@@ -142,7 +124,7 @@ func kinds(w *words.Catalogue, c collection) []pageKind {
 		}
 		for _, l := range c.leftOut {
 			if l.Format == f.Name {
-				k.Refused = strings.Split(l.Reason.Text(w), "\n")
+				k.Refused = strings.Split(l.Reason.In(w), "\n")
 			}
 		}
 		out = append(out, k)

@@ -30,7 +30,7 @@ func (d destination) folder() string {
 // written.
 func lead(path string) (destination, error) {
 	if path == "" {
-		return destination{}, &plainError{words: "no file is named"}
+		return destination{}, refused("file.reason.unnamed", "", nil)
 	}
 	info, err := os.Stat(path)
 	switch {
@@ -41,7 +41,7 @@ func lead(path string) (destination, error) {
 	case err != nil && !errors.Is(err, fs.ErrNotExist):
 		return destination{}, err
 	case os.IsPathSeparator(path[len(path)-1]):
-		return destination{}, &plainError{words: "it names a folder, not a file"}
+		return destination{}, refused("file.reason.ending", "", nil)
 	}
 	d := destination{exists: err == nil}
 	if d.path, err = followed(path); err != nil || !d.exists {

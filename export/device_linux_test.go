@@ -74,6 +74,7 @@ func TestExportNamesWhatItHadWrittenAlready(t *testing.T) {
 	require.ErrorIs(t, err, syscall.ENOSPC)
 	assert.Equal(t, []string{os.DevNull}, written)
 	assert.ErrorContains(t, err, "already written: "+os.DevNull)
+	saidInGerman(t, err)
 }
 
 func TestReadPlanFromADeviceWithoutEnd(t *testing.T) {

@@ -21,7 +21,11 @@ import (
 //
 // The error is a [*FileError].
 func WriteFile(path string, write func(io.Writer) error) error {
-	s, err := stage(path, write)
+	return writeFile(realDisk{}, path, write)
+}
+
+func writeFile(d disk, path string, write func(io.Writer) error) error {
+	s, err := stage(d, path, write)
 	if err != nil {
 		return err
 	}

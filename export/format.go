@@ -10,6 +10,8 @@ import (
 	"stopwright/export/drawing"
 	"stopwright/export/dxf"
 	"stopwright/export/pdf"
+	"stopwright/export/svg"
+	"stopwright/export/template"
 )
 
 // Format is one kind of file that a report is made into.
@@ -26,18 +28,36 @@ type Format struct {
 // A drawing comes in several files: the one asked for holds all parts side by
 // side, and beside it lies one for each part, with -base, -turntable or -collar
 // before its ending and the pivot at the origin. Where the file asked for is a
-// device or a pipe it is the only one. A chart is one file. Of
-// router programs the file asked for is a card that moves nothing, beside which
-// lies one program for each part.
+// device or a pipe it is the only one. Anything else is one file, but for router
+// programs: of those the file asked for is a card that moves nothing, and beside
+// it lies one program for each part.
 var Formats = []Format{
 	{"dxf", func(q *Request) *string { return &q.DXF }, drawings(dxf.Write)},
+	{"svg", func(q *Request) *string { return &q.SVG }, drawings(svg.Write)},
 	{"pdf", func(q *Request) *string { return &q.PDF }, charts(writePDF)},
 	{"csv", func(q *Request) *string { return &q.CSV }, charts(writeCSV)},
+	{"template", func(q *Request) *string { return &q.Template }, templates},
 	{routerFormat, func(q *Request) *string { return &q.Router }, programs},
 }
 
+// drawings gives the files of a format that holds one drawing.
+func drawings(write func(io.Writer, drawing.Drawing) error) func(detent.Report, Request, string) []output {
+	return func(r detent.Report, q Request, path string) []output {
+		all := []output{{path, func(w io.Writer) error { return write(w, drawing.AllParts(r.Plate, q.info())) }}}
+		if info, err := os.Stat(path); err == nil && !info.Mode().IsRegular() {
+			return all // a device, a pipe, or a mistake
+		}
+		for _, part := range drawing.AllPartsOf(r.Plate.Plan) {
+			all = append(all, output{beside(path, string(part)), func(w io.Writer) error {
+				return write(w, drawing.PartSheet(r.Plate, part, q.info()))
+			}})
+		}
+		return all
+	}
+}
+
 // endings are those of formats that are not called as their files end.
-var endings = map[string]string{routerFormat: ".ngc"}
+var endings = map[string]string{"template": "-template.pdf", routerFormat: ".ngc"}
 
 // Ending returns what the format's file is called beside a plan's: an ending, and
 // before it what tells it from another of the same kind.
@@ -48,20 +68,24 @@ func (f Format) Ending() string {
 	return "." + f.Name
 }
 
-// drawings gives the files of a format that holds one drawing.
-func drawings(write func(io.Writer, drawing.Drawing) error) func(detent.Report, Request, string) []output {
-	return func(r detent.Report, q Request, path string) []output {
-		all := []output{{path, func(w io.Writer) error { return write(w, drawing.AllParts(r.Plate, q.info())) }}}
-		if info, err := os.Stat(path); err == nil && !info.Mode().IsRegular() {
-			return all // a device, a pipe, or a mistake
+// templates gives the file of paper templates.
+func templates(r detent.Report, q Request, path string) []output {
+	return []output{{path, func(w io.Writer) error {
+		pages, err := template.Pages(r.Plate, q.info(), q.paper(), q.Printer)
+		if err != nil {
+			return err
 		}
-		for _, part := range drawing.Parts(r.Plate.Plan) {
-			all = append(all, output{beside(path, string(part)), func(w io.Writer) error {
-				return write(w, drawing.PartSheet(r.Plate, part, q.info()))
-			}})
-		}
-		return all
+		return q.printed(w, r, pages)
+	}}}
+}
+
+// printed writes pages as a PDF that bears the plan's title and the date.
+func (q Request) printed(w io.Writer, r detent.Report, pages []drawing.Page) error {
+	meta := pdf.Meta{Title: r.Plate.Plan.Title}
+	if date, err := time.Parse(time.DateOnly, q.Date); err == nil {
+		meta.Date = date
 	}
+	return pdf.Write(w, pages, meta)
 }
 
 // charts gives the file of a format that holds the chart.

@@ -38,7 +38,7 @@ func putFolder(ctx context.Context, q BundleRequest, files []bundled) (err error
 	if err := exchange(staging, to); err != nil {
 		return cannotWrite(q.To, err)
 	}
-	keepNames(parent)
+	realDisk{}.syncFolder(parent)
 	return nil
 }
 
@@ -47,9 +47,9 @@ func newFolder(parent string) (string, error) {
 	path := filepath.Join(parent, fmt.Sprintf(".stopwright-%016x.tmp", rand.Uint64()))
 	switch err := os.Mkdir(path, 0o777); {
 	case err != nil && missing(parent):
-		return "", &plainError{"there is no folder " + quoted(parent), err}
+		return "", refused("file.reason.nofolder", parent, err)
 	case os.IsPermission(err):
-		return "", &plainError{"you may not write in its folder", err}
+		return "", refused("file.reason.forbidden.folder", "", err)
 	default:
 		return path, err
 	}
@@ -86,13 +86,4 @@ func exchange(folder, to string) error {
 	}
 	_ = os.RemoveAll(old) // what cannot be removed is left: the new one is whole
 	return nil
-}
-
-// keepNames asks the disk to keep the names in a folder. Not every system can;
-// the files themselves are safe.
-func keepNames(folder string) {
-	if dir, err := os.Open(folder); err == nil {
-		_ = dir.Sync()
-		_ = dir.Close()
-	}
 }

@@ -4,39 +4,46 @@ import (
 	"path/filepath"
 
 	"stopwright/assets/words"
-	"stopwright/export/chart"
 	"stopwright/export/drawing"
+	"stopwright/export/tile"
 )
 
 // Request says what to make of a report and where to put it. An empty path is
 // not asked for. The formats are described at [Formats].
 type Request struct {
-	DXF    string
-	PDF    string
-	CSV    string
-	Router string // card of the programs
+	DXF      string
+	SVG      string
+	PDF      string
+	CSV      string
+	Template string // paper templates, a PDF
+	Router   string // card of the programs
 
 	// Plan is the plan's own file, which is never written over; empty: none.
 	Plan string
 	// Date is printed as it is; empty: sheets have a blank to fill in.
-	Date  string
-	Paper chart.Paper      // the zero Paper: A4
-	Words *words.Catalogue // nil: English
+	Date    string
+	Paper   drawing.Paper    // the zero Paper: A4
+	Printer tile.Correction  // what the bars of a template measure
+	Words   *words.Catalogue // nil: English
+
+	// LayerDepths adds to the name of each layer that is cut how deep, for
+	// programs that take the depth of cut from it.
+	LayerDepths bool
 }
 
 // info returns what every sheet says.
 func (q Request) info() drawing.Info {
-	info := drawing.Info{Words: q.Words, Date: q.Date}
+	info := drawing.Info{Words: q.Words, Date: q.Date, Depths: q.LayerDepths}
 	if info.Words == nil {
 		info.Words = words.English()
 	}
 	return info
 }
 
-// paper returns the size of the chart's sheets.
-func (q Request) paper() chart.Paper {
-	if q.Paper == (chart.Paper{}) {
-		return chart.A4
+// paper returns the size of printed sheets.
+func (q Request) paper() drawing.Paper {
+	if q.Paper == (drawing.Paper{}) {
+		return drawing.A4
 	}
 	return q.Paper
 }

@@ -15,6 +15,7 @@ import (
 // under a temporary name in the same folder or, where it goes to a device or a
 // pipe, in memory.
 type staged struct {
+	disk disk
 	path string // as the caller gave it
 	to   destination
 	temp string // empty: in memory
@@ -23,12 +24,12 @@ type staged struct {
 
 // stage makes a file without putting it in its place. On any error nothing is
 // left of it.
-func stage(path string, write func(io.Writer) error) (*staged, error) {
+func stage(d disk, path string, write func(io.Writer) error) (*staged, error) {
 	to, err := lead(path)
 	if err != nil {
 		return nil, cannotWrite(path, err)
 	}
-	s := &staged{path: path, to: to}
+	s := &staged{disk: d, path: path, to: to}
 	if to.special() {
 		var b bytes.Buffer
 		err = write(&b)
@@ -48,7 +49,7 @@ func (s *staged) fill(write func(io.Writer) error) (err error) {
 	if s.to.exists {
 		mode = s.to.mode.Perm()
 	}
-	f, err := createIn(s.to.folder(), mode)
+	f, err := createIn(s.disk, s.to.folder(), mode)
 	if err != nil {
 		return err
 	}
@@ -83,7 +84,7 @@ func (s *staged) fill(write func(io.Writer) error) (err error) {
 }
 
 // keepMode gives a file the permissions that it should have been made with.
-func keepMode(f *os.File, mode fs.FileMode) error {
+func keepMode(f openFile, mode fs.FileMode) error {
 	info, err := f.Stat()
 	if err != nil || info.Mode().Perm() == mode {
 		return err
@@ -100,21 +101,18 @@ func (s *staged) commit() error {
 		}
 		return nil
 	}
-	if err := os.Rename(s.temp, s.to.path); err != nil {
+	if err := s.disk.rename(s.temp, s.to.path); err != nil {
 		s.discard()
 		return cannotWrite(s.path, err)
 	}
-	if dir, err := os.Open(s.to.folder() + "."); err == nil {
-		_ = dir.Sync() // not every system can sync a folder; the file itself is safe
-		_ = dir.Close()
-	}
+	s.disk.syncFolder(s.to.folder() + ".")
 	return nil
 }
 
 // discard takes the temporary file away. One that cannot be removed is left.
 func (s *staged) discard() {
 	if s.temp != "" {
-		_ = os.Remove(s.temp)
+		_ = s.disk.remove(s.temp)
 	}
 }
 
@@ -131,19 +129,19 @@ func pour(path string, data []byte) error {
 // createIn makes a new, empty file in a folder, named as its separator ends it.
 // Its own name is not made from that of any other, which may be as long as a
 // name can be.
-func createIn(folder string, mode fs.FileMode) (*os.File, error) {
+func createIn(d disk, folder string, mode fs.FileMode) (openFile, error) {
 	const tries = 100 // names of 64 random bits do not meet even twice
 	for try := 1; ; try++ {
 		name := fmt.Sprintf("%s.stopwright-%016x.tmp", folder, rand.Uint64())
-		f, err := os.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, mode)
+		f, err := d.create(name, mode)
 		switch {
 		case errors.Is(err, fs.ErrExist) && try < tries:
 		case errors.Is(err, fs.ErrPermission):
-			return nil, &plainError{"you may not write in its folder", err}
+			return nil, refused("file.reason.forbidden.folder", "", err)
 		case errors.Is(err, fs.ErrNotExist) && missing(folder):
-			return nil, &plainError{"there is no folder " + quoted(folder), err}
+			return nil, refused("file.reason.nofolder", folder, err)
 		case errors.Is(err, fs.ErrNotExist):
-			return nil, &plainError{"no file can be made in its folder", err}
+			return nil, refused("file.reason.infolder", "", err)
 		default:
 			return f, err
 		}

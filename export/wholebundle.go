@@ -7,6 +7,7 @@ import (
 	"strings"
 	"unicode"
 
+	"stopwright/assets/words"
 	"stopwright/detent"
 )
 
@@ -29,7 +30,12 @@ type Bundled struct {
 // ExistsError means that there is something already where a bundle is to go.
 type ExistsError struct{ Path string }
 
-func (e *ExistsError) Error() string { return "there is already " + quoted(e.Path) }
+func (e *ExistsError) Error() string { return e.In(words.English()) }
+
+// In says it in the language of a catalogue.
+func (e *ExistsError) In(c *words.Catalogue) string {
+	return c.Text("bundle.exists", words.Args{"File": quoted(e.Path)})
+}
 
 // Bundle writes everything that can be made of a report into a new folder or a
 // zip file: each of [Formats], the plan, and a page of contents that leads to
@@ -73,13 +79,13 @@ func (q BundleRequest) vacant() error {
 	info, err := os.Lstat(q.To)
 	switch {
 	case q.To == "":
-		return cannotWrite(q.To, &plainError{words: "no folder is named"})
+		return cannotWrite(q.To, refused("bundle.reason.unnamed", "", nil))
 	case err != nil:
 		return nil // what is wrong with the path itself shows when it is made
 	case !q.Replace:
 		return &ExistsError{q.To}
 	case isZip(q.To) == info.IsDir() || !isZip(q.To) && !info.IsDir():
-		return cannotWrite(q.To, &plainError{words: "what is there already is no bundle"})
+		return cannotWrite(q.To, refused("bundle.reason.other", "", nil))
 	case info.IsDir():
 		return q.onlyBundled()
 	}
@@ -96,7 +102,7 @@ func (q BundleRequest) onlyBundled() error {
 	for _, e := range entries {
 		ours := e.Name() == contentsName || strings.HasPrefix(e.Name(), q.Name)
 		if !ours || !e.Type().IsRegular() {
-			return cannotWrite(q.To, &plainError{words: "it holds " + quoted(e.Name()) + ", which is no part of a bundle"})
+			return cannotWrite(q.To, refused("bundle.reason.foreign", e.Name(), nil))
 		}
 	}
 	return nil

@@ -6,8 +6,6 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/dialog"
-	"fyne.io/fyne/v2/storage"
 	"fyne.io/fyne/v2/widget"
 )
 
@@ -37,17 +35,12 @@ func (w *Window) showAt(entry *sheetEntry) {
 }
 
 // folderButton makes a button that puts the path in an entry into a folder
-// looked up with the mouse.
+// chosen from those there are.
 func (w *Window) folderButton(entry *sheetEntry) *widget.Button {
 	return widget.NewButton(w.words.Text("ask.folder"), func() {
-		d := dialog.NewFolderOpen(func(u fyne.ListableURI, err error) {
-			if err == nil && u != nil {
-				entry.SetText(filepath.Join(u.Path(), filepath.Base(entry.Text)))
-			}
-		}, w.win)
-		if here, err := storage.ListerForURI(storage.NewFileURI(filepath.Dir(entry.Text))); err == nil {
-			d.SetLocation(here)
-		}
-		d.Show()
+		w.askFolder(filepath.Dir(filepath.Clean(entry.Text)), func(folder string) {
+			entry.SetText(filepath.Join(folder, filepath.Base(entry.Text)))
+			w.focus(entry)
+		})
 	})
 }

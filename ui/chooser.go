@@ -22,7 +22,8 @@ type listGroup struct {
 	names  func(w *Window) []string
 	add    func(*plan.Plan)
 	remove func(*plan.Plan, int)
-	least  int // items that must stay
+	least  int                // items that must stay
+	chosen func(*Window, int) // also marks the item on the plate; nil: there is nothing to mark
 }
 
 var catchList = listGroup{
@@ -50,7 +51,7 @@ var featureList = listGroup{
 	names: func(w *Window) []string {
 		var out []string
 		for _, f := range w.store.Report().Plate.Features {
-			if !f.Screw {
+			if f.Own() {
 				out = append(out, strconv.Itoa(f.Index+1)+" "+check.FeatureName(w.words, f))
 			}
 		}
@@ -58,6 +59,7 @@ var featureList = listGroup{
 	},
 	add:    func(p *plan.Plan) { p.Features = append(p.Features, plan.NewFeature(*p)) },
 	remove: func(p *plan.Plan, i int) { p.Features = slices.Delete(p.Features, i, i+1) },
+	chosen: func(w *Window, i int) { w.store.SelectFeature(i) },
 }
 
 // chooser picks one item of a list of the plan, adds one and removes one.
@@ -76,13 +78,13 @@ func newChooser(w *Window, l *listGroup, picked func()) *chooser {
 	c.pick.PlaceHolder = w.words.Text("list.none")
 	c.pick.OnChanged = func(string) {
 		c.item = c.pick.SelectedIndex()
-		c.picked()
+		c.tell()
 	}
 	add := iconButton(theme.ContentAddIcon(), func() {
 		w.report(c.edit(l.add))
 		c.item = len(l.names(w)) - 1
 		c.refresh()
-		c.picked()
+		c.tell()
 	})
 	c.remove = iconButton(theme.DeleteIcon(), func() {
 		w.report(c.edit(func(p *plan.Plan) { l.remove(p, c.item) }))
@@ -90,6 +92,14 @@ func newChooser(w *Window, l *listGroup, picked func()) *chooser {
 	c.object = container.NewBorder(nil, nil, nil, container.NewHBox(add, c.remove), c.pick)
 	c.refresh()
 	return c
+}
+
+// tell says that another item is chosen.
+func (c *chooser) tell() {
+	if c.list.chosen != nil {
+		c.list.chosen(c.w, c.item)
+	}
+	c.picked()
 }
 
 func (c *chooser) edit(change func(*plan.Plan)) error {

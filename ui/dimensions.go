@@ -9,10 +9,16 @@ import (
 	"stopwright/ui/ink"
 )
 
-// dimensions measures the tightest web, and for the selected stop the ring
-// radius and the web to its neighbour. Figures stay clear of what is taken.
+// dimensions measures the selected feature, or else the tightest web, and for
+// the selected stop the ring radius and the web to its neighbour. Figures stay clear of what is taken.
 func (sc scene) dimensions(c *ink.Canvas, v ink.View, p ink.Palette, w *words.Catalogue, taken *spots) {
 	m := measurer{scene: sc, c: c, v: v, p: p, w: w, d: density(v), taken: taken}
+	if m.feature() {
+		return
+	}
+	if !sc.shows(sc.plate.SeatsPart) {
+		return
+	}
 	tight := -1
 	for i, s := range sc.plate.Seats {
 		if s.Nearest >= 0 && (tight < 0 || s.Web < sc.plate.Seats[tight].Web-tightSlack) {
@@ -91,15 +97,17 @@ func (m measurer) radius(i int) {
 	m.figure(along(a, u, length*0.45), m.w.Text("dim.radius", words.Args{"Radius": words.MM(m.plate.Seats[i].Radius)}))
 }
 
-// figure letters a dimension on a patch of paper, unless the place is taken.
-func (m measurer) figure(at ink.Px, text string) {
+// figure letters a dimension on a patch of paper, unless the place is taken, and
+// reports whether it did.
+func (m measurer) figure(at ink.Px, text string) bool {
 	size := letter * m.d
 	w, h := m.c.TextWidth(text, size)/2+3*m.d, size/2+3*m.d
 	if !m.taken.take(at, w, h) {
-		return
+		return false
 	}
 	m.c.Fill(ink.Px{X: at.X - w, Y: at.Y - h}, ink.Px{X: at.X + w, Y: at.Y + h}, ground(m.p))
 	m.c.Text(at, size, 0, drawing.Centre, text, m.p.Accent)
+	return true
 }
 
 // arrow draws an arrowhead with its tip at tip and its tail at tip + u.

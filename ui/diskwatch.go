@@ -98,7 +98,7 @@ func (w *Window) askTheirs(d onDisk, answers ...answer) {
 	if d.err == nil {
 		answers = append(answers, answer{text: t("disk.theirs"), then: func() { w.keepTheirs(d) }, main: !unsaved})
 	} else {
-		text += "\n\n" + d.err.Error()
+		text += "\n\n" + w.inWords(d.err)
 	}
 	if unsaved || d.err != nil {
 		answers[0].main = true

@@ -28,6 +28,7 @@ func (w *Window) askExport() {
 		boxes.Add(wanted[i])
 		w.refuse(f, wanted[i], boxes)
 	}
+	depths := widget.NewCheck(t("export.depths"), nil)
 	paper := widget.NewSelect(nil, nil)
 	for _, p := range chart.Papers {
 		paper.Options = append(paper.Options, p.Name)
@@ -38,7 +39,7 @@ func (w *Window) askExport() {
 		base := strings.TrimSpace(entry.Text)
 		q := export.Request{
 			Plan: w.store.Path(), Words: w.sheetWords, Paper: chart.Papers[paper.SelectedIndex()],
-			Date: time.Now().Format(time.DateOnly),
+			Date: time.Now().Format(time.DateOnly), LayerDepths: depths.Checked,
 		}
 		for i, f := range export.Formats {
 			if wanted[i].Checked {
@@ -50,7 +51,7 @@ func (w *Window) askExport() {
 	content := container.NewVBox(
 		widget.NewLabel(t("export.where")),
 		container.NewBorder(nil, nil, nil, w.folderButton(entry), entry),
-		boxes,
+		boxes, depths,
 		container.NewHBox(widget.NewLabel(t("export.paper")), paper),
 		w.exportWarning(),
 	)

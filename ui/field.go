@@ -160,7 +160,7 @@ func (w *Window) fieldProblem(f plan.Field, err error) error {
 			return errors.New(w.words.Text("field.must", words.Args{"Value": p.Value, "Want": p.Want}))
 		}
 	}
-	return errors.New(ps[0].String())
+	return ps
 }
 
 // The units of the plan's fields that the window may show in another way.

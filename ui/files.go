@@ -5,10 +5,6 @@ import (
 	"path/filepath"
 	"strings"
 
-	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/dialog"
-	"fyne.io/fyne/v2/storage"
-
 	"stopwright/assets/words"
 	"stopwright/detent/plan"
 	"stopwright/ui/diskfile"
@@ -76,24 +72,7 @@ func (w *Window) openThen(path string, then func()) {
 
 // open asks for a plan file.
 func (w *Window) open() {
-	d := dialog.NewFileOpen(func(r fyne.URIReadCloser, err error) {
-		if err != nil {
-			w.tellError(err)
-			return
-		}
-		if r == nil {
-			return
-		}
-		path := r.URI().Path()
-		_ = r.Close() // only its name was wanted
-		w.OpenFile(path)
-	}, w.win)
-	d.SetFilter(storage.NewExtensionFileFilter([]string{planSuffix}))
-	if here, err := storage.ListerForURI(storage.NewFileURI(w.folder())); err == nil {
-		d.SetLocation(here)
-	}
-	d.Resize(w.win.Canvas().Size())
-	d.Show()
+	w.askFile(w.words.Text("open.title"), w.folder(), planSuffix, w.OpenFile)
 }
 
 // folder returns where files are looked for: beside the plan, else at home.
@@ -147,7 +126,7 @@ func (w *Window) saveAs(then func()) {
 func (w *Window) saveTo(path string, then func()) {
 	f, err := diskfile.Save(path, w.store.Plan())
 	if err != nil {
-		w.cannotSave(err.Error(), then)
+		w.cannotSave(w.inWords(err), then)
 		return
 	}
 	w.filing.file, w.filing.gone = f, false
@@ -210,8 +189,10 @@ func (w *Window) fileName() string {
 	return name
 }
 
-// Quit ends the program, once changes are saved or given up.
+// Quit ends the program, once changes are saved or given up. A question that is
+// open, as when the window is closed over it, is put aside first.
 func (w *Window) Quit() {
+	w.closeQuestions()
 	w.unlessUnsaved(func() {
 		w.filing.keeper.Close()
 		w.app.Quit()

@@ -66,7 +66,7 @@ func (w *Window) KeepIn(folder string) {
 	f.recent = recent.Open(filepath.Join(folder, "recent.json"))
 	f.folder = filepath.Join(folder, "recovery")
 	f.keeper = recovery.NewKeeper(f.folder, f.clock, w.toKeep, func(err error) {
-		fyne.Do(func() { w.say(w.words.Text("recover.none", words.Args{"Reason": err.Error()})) })
+		fyne.Do(func() { w.say(w.words.Text("recover.none", words.Args{"Reason": err})) })
 	})
 	w.store.OnChange(w.keep)
 	w.showRecent()

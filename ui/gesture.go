@@ -26,6 +26,7 @@ func (v *plateView) begin(at fyne.Position) gesture {
 	case h.seat >= 0:
 		return v.beginSlide(h)
 	case h.feature >= 0:
+		v.w.store.SelectFeature(h.feature)
 		return v.beginEdit("edit.features", v.moveFeature(h.feature))
 	case h.catch >= 0:
 		return v.beginEdit("edit.ring", resizeRing(v.w.store.Plan().Catches[h.catch].Radius))

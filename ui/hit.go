@@ -53,7 +53,7 @@ func (v *plateView) seatUnder(p geom.Point, slop float64, h *hit) bool {
 // featureUnder finds a feature of the plan under a place of the scene.
 func (v *plateView) featureUnder(p geom.Point, slop float64, h *hit) bool {
 	for _, f := range v.scene.plate.Features {
-		if !f.Screw && v.scene.shows(f.Part) && f.Clear(v.scene.toPart(f.Part, p), slop/3) <= 0 {
+		if f.Own() && v.scene.shows(f.Part) && f.Clear(v.scene.toPart(f.Part, p), slop/3) <= 0 {
 			h.feature = f.Index
 			return true
 		}

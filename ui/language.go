@@ -33,6 +33,7 @@ func (w *Window) speak(language string) {
 	if language == "" {
 		language = systemLanguage()
 	}
+	teachToolkit(inWords(language))
 	if language == w.words.Language {
 		return
 	}

@@ -10,12 +10,11 @@ import (
 // kindKeys end the keys of what a text was meant to be.
 var kindKeys = map[measure.Kind]string{measure.Length: "length", measure.Angle: "angle", measure.Number: "number"}
 
-// inWords puts an error into the window's language: what is typed and not
-// understood has sentences there, other errors speak for themselves.
+// inWords puts an error into the window's language.
 func (w *Window) inWords(err error) string {
 	var misread *measure.SyntaxError
 	if !errors.As(err, &misread) {
-		return err.Error()
+		return w.words.Told(err)
 	}
 	kind := kindKeys[misread.Kind]
 	args := words.Args{"Text": misread.Shown(), "Why": w.words.Text(reasonKeys[misread.Reason])}

@@ -32,6 +32,7 @@ func (v *plateView) MouseUp(e *desktop.MouseEvent) {
 	case h.seat >= 0:
 		s.SelectStop(s.StopOfSeat(h.seat))
 	case h.feature >= 0:
+		s.SelectFeature(h.feature)
 		v.w.parts.showFeature(h.feature)
 	case h.catch >= 0:
 		v.w.report(v.w.addStops(v.w.newStop(h)))

@@ -136,14 +136,12 @@ func (sc scene) paint(c *ink.Canvas, v ink.View, p ink.Palette, w *words.Catalog
 	c.Clear(p.Paper)
 	ink.Paint(c, sc.drawing, v, sc.style(p))
 	sc.paintBalls(c, v, p)
-	if sc.shows(sc.plate.SeatsPart) {
-		var taken spots
-		if !sc.layers.Hides(store.Dimensions) {
-			sc.dimensions(c, v, p, w, &taken)
-		}
-		if !sc.layers.Hides(store.Angles) {
-			sc.angles(c, v, p, w.Angle, &taken)
-		}
+	var taken spots
+	if !sc.layers.Hides(store.Dimensions) {
+		sc.dimensions(c, v, p, w, &taken)
+	}
+	if sc.shows(sc.plate.SeatsPart) && !sc.layers.Hides(store.Angles) {
+		sc.angles(c, v, p, w.Angle, &taken)
 	}
 	sc.turnArrow(c, v, p)
 	sc.scaleBar(c, v, p, w)

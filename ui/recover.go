@@ -11,6 +11,7 @@ import (
 
 	"stopwright/assets/words"
 	"stopwright/export"
+	"stopwright/ui/crash"
 	"stopwright/ui/diskfile"
 	"stopwright/ui/recovery"
 )
@@ -29,17 +30,24 @@ func (w *Window) askRecovery() {
 
 func (w *Window) findCopies(none func()) {
 	var found []*recovery.Found
+	var faults []string
 	var err error
-	w.filing.behind(func() { found, err = recovery.Find(w.filing.folder) }, func() {
+	w.filing.behind(func() {
+		found, err = recovery.Find(w.filing.folder)
+		faults = crash.Find(w.filing.folder)
+	}, func() {
 		switch {
 		case err != nil:
-			w.say(err.Error())
+			w.say(w.inWords(err))
+		case len(found) == 0 && len(faults) > 0:
+			w.tellFaults(faults)
 		case len(found) == 0:
 			none()
 		case w.win.Canvas().Overlays().Top() != nil: // one question at a time
 			release(found)
 		default:
-			w.offer(found)
+			w.offer(found, faults...)
+			crash.Told(faults)
 		}
 	})
 }
@@ -51,8 +59,9 @@ func release(found []*recovery.Found) {
 	}
 }
 
-// offer asks what to do with the copies found, one at a time.
-func (w *Window) offer(found []*recovery.Found) {
+// offer asks what to do with the copies found, one at a time, and says which
+// reports of faults there are.
+func (w *Window) offer(found []*recovery.Found, faults ...string) {
 	t := w.words.Text
 	chosen := 0
 	list := widget.NewRadioGroup(nil, nil)
@@ -87,7 +96,7 @@ func (w *Window) offer(found []*recovery.Found) {
 	rows := container.NewScroll(list)
 	rows.SetMinSize(fyne.NewSize(recoverWidth, min(list.MinSize().Height, recoverHeight)))
 
-	s := w.newSheet(t("recover.title"), container.NewVBox(text, rows, file, reason.object),
+	s := w.newSheet(t("recover.title"), container.NewVBox(w.aboutFaults(faults), text, rows, file, reason.object),
 		answer{text: t("recover.later"), then: func() { release(found) }},
 		answer{text: t("recover.discard"), then: func() { w.discard(found, chosen) }},
 		answer{

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"math"
 	"path/filepath"
+	"slices"
 	"strings"
 	"time"
 
@@ -34,6 +35,15 @@ type routerSheet struct {
 // routerKeys begin the paths of a router's fields.
 const routerKeys = "router."
 
+// routerFields returns the settings of the plan's router, those it has by default
+// too.
+func (w *Window) routerFields() []plan.Field {
+	set := w.store.Plan().RouterSettings()
+	return slices.DeleteFunc(plan.Fields(plan.Plan{Router: &set}), func(f plan.Field) bool {
+		return !strings.HasPrefix(f.Path, routerKeys)
+	})
+}
+
 // routerCommand is the menu's item that opens the sheet.
 func (w *Window) routerCommand() *fyne.MenuItem {
 	return w.command(w.words.Text("menu.router"), fyne.KeyR, ctrl, w.askRouter)
@@ -45,12 +55,10 @@ func (w *Window) askRouter() {
 	s := &routerSheet{w: w, view: newRouterView(w), why: newProblem(w), explain: widget.NewLabel("")}
 	s.explain.Wrapping = fyne.TextWrapWord
 	form := container.NewVBox()
-	for _, f := range w.fieldOrder {
-		if strings.HasPrefix(f.Path, routerKeys) {
-			row := w.newFieldRow(f)
-			s.rows = append(s.rows, row)
-			form.Add(row.object)
-		}
+	for _, f := range w.routerFields() {
+		row := w.newFieldRow(f)
+		s.rows = append(s.rows, row)
+		form.Add(row.object)
 	}
 	var names []string
 	for _, part := range drawing.Parts(w.store.Plan()) {
@@ -161,7 +169,7 @@ func (w *Window) refusalInWords(err error, most int) error {
 
 // reasons returns the reasons of a refusal, one a line, at most so many of them.
 func (w *Window) reasons(refused export.Refused, most int) string {
-	lines := strings.Split(refused.Text(w.words), "\n")
+	lines := strings.Split(refused.In(w.words), "\n")
 	if over := len(lines) - most; over > 0 {
 		lines = append(lines[:most], w.words.Text("router.more", words.Args{"N": over}))
 	}

@@ -2,7 +2,6 @@ package ui
 
 import (
 	"path/filepath"
-	"strings"
 	"testing"
 
 	"fyne.io/fyne/v2"
@@ -26,8 +25,8 @@ func (w *Window) openRouter(t *testing.T) *routerSheet {
 // set types a value into a field of the router's sheet.
 func (s *routerSheet) set(t *testing.T, key, text string) {
 	t.Helper()
-	for i, f := range s.fields() {
-		if f == routerKeys+key {
+	for i, f := range s.w.routerFields() {
+		if f.Path == routerKeys+key {
 			e := find[*valueEntry](s.rows[i].object)
 			require.Len(t, e, 1, key)
 			s.w.typeInto(e[0], text)
@@ -36,17 +35,6 @@ func (s *routerSheet) set(t *testing.T, key, text string) {
 		}
 	}
 	require.Fail(t, "no field "+key)
-}
-
-// fields lists the paths of the sheet's rows.
-func (s *routerSheet) fields() []string {
-	var all []string
-	for _, f := range s.w.fieldOrder {
-		if strings.HasPrefix(f.Path, routerKeys) {
-			all = append(all, f.Path)
-		}
-	}
-	return all
 }
 
 func TestRouterIsSetInItsSheet(t *testing.T) {
@@ -123,6 +111,13 @@ func TestRouterSheetFitsAndSpeaksGerman(t *testing.T) {
 		assert.LessOrEqual(t, size.Height, float32(700), language)
 		assert.NotContains(t, texts(w.overlay()), "[", language)
 		assert.Len(t, s.rows, 16, language)
+		for _, f := range w.routerFields() {
+			assert.True(t, w.words.Has("field."+f.Generic), f.Path)
+			assert.True(t, w.words.Has("explain."+f.Generic), f.Path)
+			for _, choice := range f.Choices {
+				assert.True(t, w.words.Has("choice."+choice), choice)
+			}
+		}
 	}
 }
 

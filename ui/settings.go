@@ -73,9 +73,11 @@ func (w *Window) windowWords(language string) *words.Catalogue {
 }
 
 // sheetWords returns the words of charts and drawings: millimetres and decimal
-// degrees, with a true minus sign.
+// degrees, with a true minus sign and the language's decimal mark. What other
+// programs read, tables for a spreadsheet and places in drawings, has a point.
 func sheetWords(language string) *words.Catalogue {
 	c := inWords(language)
-	c.Length, c.Angle = units.Style{}.Length, units.Style{}.Angle
+	c.Length = func(mm float64) string { return c.Decimal(units.Style{}.Length(mm)) }
+	c.Angle = func(deg float64) string { return c.Decimal(units.Style{}.Angle(deg)) }
 	return c
 }

@@ -1,6 +1,8 @@
 package ui
 
 import (
+	"slices"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/dialog"
@@ -51,7 +53,26 @@ func (w *Window) newSheet(title string, content fyne.CanvasObject, answers ...an
 	}
 	s.dialog = dialog.NewCustomWithoutButtons(title, container.NewBorder(nil, row, nil, nil, content), w.win)
 	s.dialog.Resize(fyne.NewSize(520, 0))
+	w.sheets = append(w.sheets, s)
+	s.dialog.SetOnClosed(func() {
+		w.sheets = slices.DeleteFunc(w.sheets, func(open *sheet) bool { return open == s })
+	})
 	return s
+}
+
+// closeQuestions puts aside what lies over the window, the topmost first: sheets
+// are given the answer of Escape, which may bring up one more question but loses
+// nothing, and lists go.
+func (w *Window) closeQuestions() {
+	for range len(w.sheets) {
+		if n := len(w.sheets); n > 0 {
+			w.sheets[n-1].escape()
+		}
+	}
+	overlays := w.win.Canvas().Overlays()
+	for overlays.Top() != nil {
+		overlays.Remove(overlays.Top())
+	}
 }
 
 // ask puts a question over the window. Every answer closes it.
@@ -65,7 +86,7 @@ func (w *Window) ask(title, text string, answers ...answer) {
 
 // tellError shows that something could not be done.
 func (w *Window) tellError(err error) {
-	w.ask(w.words.Text("ask.failed"), err.Error(), answer{text: w.words.Text("ask.ok"), main: true})
+	w.ask(w.words.Text("ask.failed"), w.inWords(err), answer{text: w.words.Text("ask.ok"), main: true})
 }
 
 // typedKey gives the answer that belongs to a key, and reports whether one does.

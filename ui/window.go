@@ -23,6 +23,7 @@ type Window struct {
 	language string // chosen; empty: the system's
 
 	filing filing
+	sheets []*sheet // that lie over the window, the topmost last
 
 	// sheetWords letter charts and drawings, which are in mm whatever the
 	// window shows.
@@ -146,11 +147,13 @@ func (w *Window) readFields() {
 	p := w.store.Plan()
 	p = p.WithLogOf(plan.Plan{})
 	p.Stops = nil
-	set := p.RouterSettings() // those it has by default are shown too
-	p.Router = &set
+	p.Router = nil // shown in a sheet of its own
 	w.fieldOrder = plan.Fields(p)
 	w.fields = make(map[string]plan.Field, len(w.fieldOrder))
 	for _, f := range w.fieldOrder {
+		w.fields[f.Path] = f
+	}
+	for _, f := range w.routerFields() {
 		w.fields[f.Path] = f
 	}
 }
@@ -173,7 +176,7 @@ func (w *Window) say(text string) { w.status.SetText(text) }
 // report says why something could not be done; nil clears the line.
 func (w *Window) report(err error) {
 	if err != nil {
-		w.say(err.Error())
+		w.say(w.inWords(err))
 		return
 	}
 	w.say("")

@@ -15,6 +15,7 @@ import (
 	"sort"
 	"strconv"
 	"strings"
+	"sync"
 )
 
 //go:embed */*.json
@@ -33,7 +34,7 @@ type (
 )
 
 // Args are the named values of a text: strings, ints, [MM], [Deg], lists of
-// [Deg], [N] and [NM].
+// [Deg], [N], [NM], a [Saying], and errors, which are [Catalogue.Told].
 type Args map[string]any
 
 // Catalogue is one language with a way to write numbers.
@@ -54,27 +55,34 @@ func English() *Catalogue {
 	return c
 }
 
-// In returns the catalogue of a language ("en"), or an error naming those there
-// are.
+// In returns the catalogue of a language ("en"), which writes numbers as
+// [English] does but for the decimal mark, or an error naming those there are.
 func In(language string) (*Catalogue, error) {
+	c := &Catalogue{Language: language}
+	c.Length = func(mm float64) string { return c.Decimal(trim(mm, 2)) + " mm" }
+	c.Angle = func(deg float64) string { return c.Decimal(trim(deg, 3)) + "°" }
+	if known, ok := textsOf.Load(language); ok {
+		c.texts = known.(map[string]string)
+		return c, nil
+	}
 	subjects, err := files.ReadDir(language)
 	if err != nil || language == "." {
 		return nil, fmt.Errorf("no language %q; there are %s", language, strings.Join(Languages(), ", "))
 	}
-	c := &Catalogue{
-		Language: language,
-		Length:   func(mm float64) string { return trim(mm, 2) + " mm" },
-		Angle:    func(deg float64) string { return trim(deg, 3) + "°" },
-		texts:    map[string]string{},
-	}
+	c.texts = map[string]string{}
 	for _, s := range subjects {
 		name := path.Join(language, s.Name())
 		if err := c.read(name); err != nil {
 			return nil, fmt.Errorf("%s: %w", name, err)
 		}
 	}
+	textsOf.Store(language, c.texts)
 	return c, nil
 }
+
+// textsOf holds the texts of each language once read, which no catalogue
+// changes: an error asks for them anew each time it is told.
+var textsOf sync.Map
 
 // read adds the texts of one file. A key may stand in one file only.
 func (c *Catalogue) read(name string) error {
@@ -159,6 +167,10 @@ func (c *Catalogue) value(v any) string {
 			all[i] = c.value(d)
 		}
 		return strings.Join(all, ", ")
+	case Saying:
+		return v.In(c)
+	case error:
+		return c.Told(v)
 	case string:
 		return v
 	case int:

@@ -8,7 +8,7 @@ import (
 
 const (
 	aptBuild = "gcc libc6-dev pkg-config libgl-dev libxcursor-dev libxrandr-dev libxinerama-dev libxi-dev libxxf86vm-dev"
-	aptTest  = aptBuild + " xvfb xdotool python3-ezdxf poppler-utils"
+	aptTest  = aptBuild + " xvfb xdotool python3-ezdxf poppler-utils librsvg2-bin"
 	update   = "env DEBIAN_FRONTEND=noninteractive apt-get update"
 	install  = "env DEBIAN_FRONTEND=noninteractive apt-get install --no-install-recommends -y "
 )
@@ -110,14 +110,14 @@ func TestTellsWhatToTypeWhereItMayNotInstall(t *testing.T) {
 			bare("linux", "ID=fedora", func(f *fake) { f.isRoot = true }), toTest,
 			"On Fedora type this, then give the same command again in a new window:" +
 				"\n  dnf install gcc glibc-devel pkgconf-pkg-config mesa-libGL-devel libXcursor-devel libXrandr-devel" +
-				" libXinerama-devel libXi-devel libXxf86vm-devel xorg-x11-server-Xvfb xdotool python3-ezdxf poppler-utils",
+				" libXinerama-devel libXi-devel libXxf86vm-devel xorg-x11-server-Xvfb xdotool python3-ezdxf poppler-utils librsvg2-tools",
 		},
 		{
 			"Arch does not package every reader",
 			bare("linux", "ID=arch", func(f *fake) { f.hasPerson, f.programs = true, []string{"sudo"} }), toTest,
 			"On Arch type this, then give the same command again in a new window:" +
 				"\n  sudo pacman -S --needed gcc glibc pkgconf libglvnd libxcursor libxrandr libxinerama libxi libxxf86vm" +
-				" xorg-server-xvfb xdotool poppler" +
+				" xorg-server-xvfb xdotool poppler librsvg" +
 				"\n  sudo pacman -S --needed python-pip" +
 				"\n  env PIP_BREAK_SYSTEM_PACKAGES=1 python3 -m pip install --user ezdxf",
 		},

@@ -49,4 +49,7 @@ var toTest = append(toBuild[:len(toBuild):len(toBuild)], []need{
 	{"poppler, which reads our PDF files again", onPath("pdftotext"), map[platform]parcel{
 		debian: {apt, "poppler-utils"}, fedora: {dnf, "poppler-utils"}, arch: {pacman, "poppler"},
 	}},
+	{"rsvg-convert, which reads our SVG files again", onPath("rsvg-convert"), map[platform]parcel{
+		debian: {apt, "librsvg2-bin"}, fedora: {dnf, "librsvg2-tools"}, arch: {pacman, "librsvg"},
+	}},
 }...)

@@ -16,6 +16,7 @@ import (
 )
 
 const bundleUsage = `stopwright-cli bundle PLAN TO [--date D] [--paper P] [--replace]
+                             [--bar-x L] [--bar-y L] [--layer-depths]
 
 Writes everything that can be made of a plan into one new folder or zip file:
 all that export knows, the plan itself, and a page of contents to begin with,
@@ -28,6 +29,8 @@ contents.html, which opens in any browser. Says the path of what it wrote.
   --date D    date to print on all, as 2026-11-20; without it charts have a
               blank to fill in, and equal plans give equal files
   --paper P   paper of the PDF: a4 (if not given), letter, a3 or tabloid
+  --bar-x L, --bar-y L, --layer-depths
+              as for export
   --replace   put it in the place of an older bundle of the same name; a folder
               that holds anything else is never replaced
 
@@ -42,6 +45,8 @@ func runBundle(sh *shell, args []string) error {
 	var q export.BundleRequest
 	flags.Func("date", "", dateFlag(&q.Date))
 	flags.Func("paper", "", paperFlag(&q.Paper))
+	barFlags(flags, &q.Printer)
+	flags.BoolVar(&q.LayerDepths, "layer-depths", false, "")
 	flags.BoolVar(&q.Replace, "replace", false, "")
 	others, err := parse(flags, args)
 	if err != nil {
@@ -71,7 +76,7 @@ func runBundle(sh *shell, args []string) error {
 		return err
 	}
 	for _, l := range done.LeftOut {
-		sh.complain("left out "+l.Format, l.Reason.Text(words.English()))
+		sh.complain("left out "+l.Format, told(l.Reason))
 	}
 	fmt.Fprintln(sh.out, oneLine(done.Path))
 	return verdict(r)

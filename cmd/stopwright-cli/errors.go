@@ -6,6 +6,7 @@ import (
 	"strings"
 	"unicode"
 
+	"stopwright/assets/words"
 	"stopwright/export"
 )
 
@@ -50,19 +51,20 @@ func (sh *shell) settle(err error) int {
 		sh.complain("usage", fmt.Sprintf("%s; see: %s", usage.says, strings.TrimSpace(program+" help "+usage.verb)))
 		return statusUnusable
 	case errors.As(err, &input):
-		sh.complain("cannot read standard input", export.Reason(input.error))
+		sh.complain("cannot read standard input", told(export.Reason(input.error)))
 		return statusUnusable
 	case errors.As(err, &output):
-		sh.complain("cannot write standard output", export.Reason(output.error))
+		sh.complain("cannot write standard output", told(export.Reason(output.error)))
 		return statusUnwritten
 	case errors.As(err, &clash):
 		sh.complain("cannot write", clash.Error())
 		return statusUnusable
 	case errors.As(err, &file) && (file.Doing == "read" || errors.As(err, &refused)):
-		sh.complain(file.Subject(), file.Reason)
+		sh.complain(told(file.Subject()), told(export.Reason(file.Err)))
 		return statusUnusable
 	case errors.As(err, &file):
-		sh.complain(file.Subject(), strings.TrimPrefix(err.Error(), file.Subject()+": "))
+		subject := told(file.Subject())
+		sh.complain(subject, strings.TrimPrefix(err.Error(), subject+": "))
 		return statusUnwritten
 	}
 	if status, told := sh.settleBundle(err); told {
@@ -70,6 +72,9 @@ func (sh *shell) settle(err error) int {
 	}
 	return sh.fault(err.Error())
 }
+
+// told says something as this program speaks.
+func told(s words.Saying) string { return s.In(words.English()) }
 
 // oneLine keeps a text that may come from a file on one line, and out of the
 // terminal's controls.

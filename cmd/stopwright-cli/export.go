@@ -8,31 +8,44 @@ import (
 	"stopwright/assets/words"
 	"stopwright/detent"
 	"stopwright/export"
-	"stopwright/export/chart"
+	"stopwright/export/drawing"
 )
 
-const exportUsage = `stopwright-cli export PLAN [--dxf F] [--pdf F] [--csv F] [--router F]
-                             [--date D] [--paper P]
+const exportUsage = `stopwright-cli export PLAN [--dxf F] [--svg F] [--pdf F] [--csv F]
+                             [--template F] [--router F]
+                             [--date D] [--paper P] [--bar-x L] [--bar-y L]
+                             [--layer-depths]
 
 Writes the files to make the plate from. Several may be asked for at once; they
 are written whatever the findings, which go to standard error.
 
-  PLAN        a plan file; - reads standard input
-  --dxf F     drawings in mm: F holds all parts side by side, and beside it
-              F-base, F-turntable and, if there is one, F-collar (before the
-              ending, as in plate-base.dxf) hold one part each with the pivot at
-              the origin, as it lies at the drill
-  --pdf F     drilling chart to hang at the machine
-  --csv F     drilling chart for a spreadsheet
-  --router F  programs for a router, RS274/NGC: F-base, F-turntable and F-collar
-              (before the ending, as in plate-base.ngc) drill and mill one part
-              each as the plan's section "router" says; F itself is the card of
-              them all and moves nothing. Refused, with nothing written, where
-              a hole is deeper than its part, a cutter does not fit, or the
-              spindle is off
-  --date D    date to print on them, as 2026-11-20; without it the chart has a
-              blank to fill in, and equal plans give equal files
-  --paper P   paper of the PDF: a4 (if not given), letter, a3 or tabloid
+  PLAN          a plan file; - reads standard input
+  --dxf F       drawings in mm: F holds all parts side by side, and beside it
+                F-base, F-turntable and, where there are some, F-collar,
+                F-wear-ring, F-carrier and F-pad (before the ending, as in
+                plate-base.dxf) hold one part each with the pivot at the origin,
+                as it lies at the drill
+  --svg F       the same as SVG, true to size, for a laser or a drawing program
+  --pdf F       drilling chart to hang at the machine, a PDF
+  --csv F       drilling chart for a spreadsheet
+  --template F  paper templates of all parts at full size, to glue on and drill
+                through, tiled over sheets of paper: a PDF
+  --router F    programs for a router, RS274/NGC: F-base, F-turntable and
+                F-collar (before the ending, as in plate-base.ngc) drill and
+                mill one part each as the plan's section "router" says; F itself
+                is the card of them all and moves nothing. Refused, with nothing
+                written, where a hole is deeper than its part, a cutter does not
+                fit, or the spindle is off
+  --date D      date to print on them, as 2026-11-20; without it the chart has a
+                blank to fill in, and equal plans give equal files
+  --paper P     paper of the PDFs: a4 (if not given), letter, a3 or tabloid
+  --bar-x L     what the bar across a printed template measures, as 149.5mm; the
+                next one is corrected. Over 2 % off is refused: the printer
+                fitted it to the page
+  --bar-y L     the same for the bar up the paper
+  --layer-depths
+                name each layer that is cut with its depth, as SEATS-6_00MM or
+                OUTLINE-THROUGH, for programs that take the depth of cut from it
 
 A file is replaced only by a whole one, and none is if any cannot be made.
 Exit code 1 if any finding is an error, 3 if a file could not be written.
@@ -44,8 +57,10 @@ func runExport(sh *shell, args []string) error {
 	for _, f := range export.Formats {
 		flags.Var(pathFlag{f.Path(&q)}, f.Name, "")
 	}
+	flags.BoolVar(&q.LayerDepths, "layer-depths", false, "")
 	flags.Func("date", "", dateFlag(&q.Date))
 	flags.Func("paper", "", paperFlag(&q.Paper))
+	barFlags(flags, &q.Printer)
 	name, err := onlyPlan(flags, args)
 	if err != nil {
 		return sh.orHelp(err, exportUsage)
@@ -82,7 +97,7 @@ func dateFlag(date *string) func(string) error {
 }
 
 // paperFlag reads the name of a paper.
-func paperFlag(paper *chart.Paper) func(string) error {
+func paperFlag(paper *drawing.Paper) func(string) error {
 	return func(s string) (err error) {
 		*paper, err = paperNamed(s)
 		return err
@@ -109,13 +124,13 @@ func formatFlags() string {
 }
 
 // paperNamed finds a paper by its name, in capitals or not.
-func paperNamed(name string) (chart.Paper, error) {
+func paperNamed(name string) (drawing.Paper, error) {
 	var names []string
-	for _, p := range chart.Papers {
+	for _, p := range drawing.Papers {
 		if strings.EqualFold(p.Name, name) {
 			return p, nil
 		}
 		names = append(names, strings.ToLower(p.Name))
 	}
-	return chart.Paper{}, fmt.Errorf("must be one of %s", strings.Join(names, ", "))
+	return drawing.Paper{}, fmt.Errorf("must be one of %s", strings.Join(names, ", "))
 }

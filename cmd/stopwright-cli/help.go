@@ -11,7 +11,8 @@ const usage = `stopwright-cli works on plans of turning plates with spring-ball 
   new                 write a demonstration plan to begin with
   check PLAN          say what is wrong with a plan
   report PLAN         say what follows from it: seats and findings
-  export PLAN         write drawings, the drilling chart, router programs
+  export PLAN         write drawings (DXF, SVG), the drilling chart (PDF, CSV),
+                      paper templates (PDF) and router programs
   bundle PLAN TO      write all of these into one folder or zip file
   help [VERB]         say more about one of these
 

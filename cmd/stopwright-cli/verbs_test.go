@@ -253,6 +253,17 @@ func TestExport(t *testing.T) {
 	}
 }
 
+// The layers have their depths in their names where that is asked for, and only
+// then.
+func TestExportNamesLayersWithDepths(t *testing.T) {
+	t.Chdir(t.TempDir())
+	cli(demo(t, "sanding-table"), "export", "-", "--dxf", "a.dxf").silent(t)
+	assert.NotContains(t, get(t, "a.dxf"), "-THROUGH")
+	cli(demo(t, "sanding-table"), "export", "-", "--layer-depths", "--dxf", "a.dxf").silent(t)
+	assert.Contains(t, get(t, "a.dxf"), "OUTLINE-THROUGH")
+	assert.Contains(t, get(t, "a-base.dxf"), "SEATS-6_00MM")
+}
+
 func TestExportWritesWhateverTheFindings(t *testing.T) {
 	t.Chdir(t.TempDir())
 	r := cli(overlapping(t), "export", "-", "--csv", "a.csv")

@@ -4,8 +4,8 @@
 //	stopwright -demo NAME    open a demonstration plan
 //	stopwright -shots DIR    write pictures of every page (built with tag ci)
 //
-// It exits with 0, with 2 when it cannot use what it was given, and with 3 when
-// there is no display.
+// It exits with 0, with 2 when it cannot use what it was given, with 3 when
+// there is no display, and with 70 after a fault of its own.
 package main
 
 import (
@@ -29,6 +29,7 @@ const (
 	ok        = 0
 	unusable  = 2
 	noDisplay = 3
+	faulty    = 70 // EX_SOFTWARE of the BSD sysexits
 )
 
 // appID names the program to the desktop.
@@ -80,14 +81,14 @@ func open(a fyne.App, p plan.Plan, file diskfile.File, stderr io.Writer) int {
 		return noDisplay
 	}
 	w.KeepIn(ui.OwnFolder())
-	defer w.Ended() // a panic too leaves the last edit for the next start
-	if file.Path != "" {
-		w.Opened(file)
-	}
-	w.Show()
-	w.OfferRecovery()
-	a.Run()
-	return ok
+	return guarded(w.FaultFolder(), stderr, w.Ended, func() {
+		if file.Path != "" {
+			w.Opened(file)
+		}
+		w.Show()
+		w.OfferRecovery()
+		a.Run()
+	})
 }
 
 // newWindow makes the window. The toolkit panics where a display that is named

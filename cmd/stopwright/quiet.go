@@ -14,6 +14,7 @@ var noise = [][]byte{
 	[]byte("X11: Failed to open display"),
 	[]byte("Preferences load error"),
 	[]byte("Getting favorite locations"),
+	[]byte("Error parsing user locale"), // one as C, that names no language
 }
 
 // quietToolkit keeps noise out of the log, with the lines that follow it.

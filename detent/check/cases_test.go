@@ -9,11 +9,11 @@ import (
 )
 
 // cases holds the fixtures of every check, by its id.
-var cases = merged(placeCases, ballCases, pocketCases, torqueCases)
+var cases = merged(placeCases, ballCases, pocketCases, torqueCases, toolCases, makingCases)
 
 // casesOneWayUp need a base that is no disc, or a collar, or say something else
 // the other way up.
-var casesOneWayUp = merged(placeCasesOneWayUp, pocketCasesOneWayUp)
+var casesOneWayUp = merged(placeCasesOneWayUp, pocketCasesOneWayUp, makingCasesOneWayUp)
 
 func merged(tables ...map[string][]fixture) map[string][]fixture {
 	out := map[string][]fixture{}

@@ -42,7 +42,9 @@ var All = []Check{
 	trackCrossed, trackLeaves, stopOutsideTravel, stopRepeated,
 	ballFallsIn, ballLocks, ballCannotReach, ballShort, seatBottoms,
 	pocketBreaksThrough, pocketEdge, drillBreaksThrough,
+	fittingEdge, fittingWeb, fittingTurns, knockOutWide, screwHoles, wearRingRoom, carrierRoom,
 	willNotCentre, deadBandWide, tableLifts, stopStiff,
+	fenceClash, wanderOverTarget,
 	dustTrapped, notALock,
 }
 

@@ -25,7 +25,7 @@ func only(all []Finding, id string) []Finding {
 
 func TestFindings(t *testing.T) {
 	for _, c := range All {
-		require.NotEmpty(t, cases[c.ID], "%s has fixtures", c.ID)
+		require.NotEmpty(t, append(cases[c.ID], casesOneWayUp[c.ID]...), "%s has fixtures", c.ID)
 		for _, fix := range cases[c.ID] {
 			t.Run(c.ID+"/"+fix.why, func(t *testing.T) { judge(t, c, fix.plan, fix.want) })
 			t.Run(c.ID+"/"+fix.why+"/other way up", func(t *testing.T) { judge(t, c, otherWayUp(fix.plan), fix.want) })

@@ -17,6 +17,7 @@ type Finding struct {
 	Value    float64
 	Limit    float64
 	Unit     string // mm, deg, or empty for a count
+	Case     string // which of its sentences, for a check that must be told
 
 	// What it concerns, as indices into the plate's lists.
 	Seats    []int // the one it is about first
@@ -44,6 +45,8 @@ func FeatureName(c *words.Catalogue, f plate.Feature) string {
 		return c.Text("feature.screw", words.Args{"N": f.Index + 1})
 	case f.Label != "":
 		return f.Label
+	case f.Fitting != "":
+		return c.Text("feature."+string(f.Fitting), words.Args{"N": f.Index + 1})
 	}
 	return c.Text("feature."+string(f.Kind), words.Args{"N": f.Index + 1})
 }

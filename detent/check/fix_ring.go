@@ -14,6 +14,10 @@ import (
 // that can be set on a trammel.
 const ringStep = 0.5
 
+// leastWeb (mm) is what must be left between two seats even under a web rule of
+// 0: seats that touch still count as run into each other.
+const leastWeb = 2 * Slack
+
 // widerRing proposes the least ring radius at which two seats of one ring keep
 // the web rule, R = (mouth + web)/(2 sin(apart/2)), when both parts have room
 // for it.
@@ -26,7 +30,8 @@ func widerRing(pl *plate.Plate, f Finding) *Fix {
 		return nil
 	}
 	apart := (a.Azimuth - b.Azimuth).Wrap()
-	radius := (pl.Plan.Seat.Mouth() + pl.Plan.Rules.Web) / geom.Chord(1, apart)
+	web := max(pl.Plan.Rules.Web, leastWeb)
+	radius := (pl.Plan.Seat.Mouth() + web) / geom.Chord(1, apart)
 	// A chord is at most twice its radius: a quarter of the slack given here is
 	// well within the slack of the web, and well above the rounding.
 	radius = math.Ceil((radius-Slack/4)/ringStep) * ringStep

@@ -40,6 +40,7 @@ func TestFixesMend(t *testing.T) {
 		"seats-overlap": true, "web-thin": true, "stop-outside-travel": true, "stop-repeated": true,
 		"ball-falls-in": true, "ball-locks": true, "ball-short": true, "seat-bottoms": true, "drill-breaks-through": true,
 		"will-not-centre": true, "dead-band-wide": true, "stop-stiff": true, "dust-trapped": true,
+		"fence-clash": true, "wander-over-target": true,
 	}, offered)
 }
 
@@ -105,6 +106,12 @@ func TestWiderRing(t *testing.T) {
 		r := radius(p)
 		assert.Equal(t, 3.5, r)
 	})
+	t.Run("under a web rule of 0 something is left all the same", func(t *testing.T) {
+		// At 4.5 mm, a multiple of the step, two seats 60 degrees apart would touch.
+		touching := mouth / (2 * math.Sin(math.Pi/6))
+		p := build([]float64{0, 60}, onRing(touching-1), func(p *plan.Plan) { p.Turntable.PivotBore, p.Rules.Web = 0, 0 })
+		assert.Equal(t, touching+ringStep, radius(p))
+	})
 }
 
 func TestListOnce(t *testing.T) {
@@ -117,6 +124,10 @@ func TestListOnce(t *testing.T) {
 		{"one on both sides says more", stops{{Angle: -5}, {Angle: 5, BothSides: true}, {Angle: 5}}, stops{{Angle: 5, BothSides: true}}},
 		{"two on both sides, one of them from the other side", stops{{Angle: 5, BothSides: true}, {Angle: -5, BothSides: true}}, stops{{Angle: 5, BothSides: true}}},
 		{"two angles of one seat", stops{{Angle: 180}, {Angle: -180}, {Angle: 180}, {Angle: -180}}, stops{{Angle: 180}, {Angle: -180}}},
+		{
+			"as a chain, each angle as near as equal to the next, the far ends are one angle too",
+			stops{{Angle: 0.1 * Slack, BothSides: true}, {Angle: 0}, {Angle: 0.95 * Slack, BothSides: true}}, stops{{Angle: 0.1 * Slack, BothSides: true}},
+		},
 		{"a stop barely off 0 is not lost with its own other side", stops{{Angle: within / 2, BothSides: true}, {Angle: 0}}, stops{{Angle: within / 2, BothSides: true}}},
 	} {
 		t.Run(c.why, func(t *testing.T) {

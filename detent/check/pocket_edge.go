@@ -44,7 +44,8 @@ var pocketEdge = Check{
 }
 
 // pocketRoom is the material (mm) left beside a pocket where it lacks most, the
-// rule there, and the other pocket it is to; -1: an edge.
+// rule there, and the other pocket it is to; -1: an edge. Of what lacks equally,
+// but for rounding, the edge stands first and then the pockets in their order.
 type pocketRoom struct {
 	left, rule float64
 	other      int
@@ -59,7 +60,7 @@ func roomOf(pl *plate.Plate, i int) pocketRoom {
 	worst := pocketRoom{left - p.Widest()/2, rules.Edge, -1}
 	for k, q := range pl.Pockets {
 		web := p.Centre.Distance(q.Centre) - p.Widest() // pockets are alike
-		if k != i && web-rules.Web < worst.left-worst.rule {
+		if k != i && web-rules.Web < worst.left-worst.rule-Slack {
 			worst = pocketRoom{web, rules.Web, k}
 		}
 	}

@@ -59,24 +59,24 @@ func sameAngle(stops []plate.Stop) [][]int {
 }
 
 // listOnce keeps one entry for every angle of a finding and takes the others
-// off the list. Entries on both sides are kept first: they say more.
+// off the list. An entry on both sides is kept first: it says more.
 func listOnce(pl *plate.Plate, f Finding) *Fix {
-	var kept []plate.Stop
-	extra := map[int]bool{} // into the plan's stops
-	for _, bothSides := range [2]bool{true, false} {
-		for _, s := range pl.Stops {
-			if pl.Plan.Stops[s.Index].BothSides != bothSides || !slices.Contains(f.Angles, s.Angle) {
-				continue
-			}
-			if slices.ContainsFunc(kept, func(k plate.Stop) bool { return (k.Angle - s.Angle).Abs() <= Slack }) {
-				extra[s.Index] = true
-			} else {
-				kept = append(kept, s)
+	kept, extra := map[int]bool{}, map[int]bool{} // into the plan's stops
+	for _, same := range sameAngle(pl.Stops) {
+		if !slices.Contains(f.Angles, pl.Stops[same[0]].Angle) {
+			continue
+		}
+		keep := same[0]
+		for _, k := range same {
+			extra[pl.Stops[k].Index] = true
+			if saysMore(pl, k, keep) {
+				keep = k
 			}
 		}
+		kept[pl.Stops[keep].Index] = true
 	}
-	for _, k := range kept {
-		delete(extra, k.Index)
+	for k := range kept {
+		delete(extra, k)
 	}
 	return &Fix{
 		Key: "fix.list-once",
@@ -91,4 +91,14 @@ func listOnce(pl *plate.Plate, f Finding) *Fix {
 			return p
 		},
 	}
+}
+
+// saysMore reports whether the entry of stop a is to be kept before that of b:
+// it is on both sides, or else it stands first in the list.
+func saysMore(pl *plate.Plate, a, b int) bool {
+	i, k := pl.Stops[a].Index, pl.Stops[b].Index
+	if one, other := pl.Plan.Stops[i].BothSides, pl.Plan.Stops[k].BothSides; one != other {
+		return one
+	}
+	return i < k
 }

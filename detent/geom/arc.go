@@ -42,6 +42,20 @@ func (a Arc) Start() Point { return Polar(a.Radius, a.From) }
 // End returns the arc's last point, clockwise.
 func (a Arc) End() Point { return Polar(a.Radius, a.From+a.Sweep) }
 
+// Nearest returns the point of the arc nearest to p; from the pivot, from where
+// all are equally far, its first.
+func (a Arc) Nearest(p Point) Point {
+	switch {
+	case p.Norm() == 0:
+		return a.Start()
+	case a.Contains(p.Azimuth()):
+		return Polar(a.Radius, p.Azimuth())
+	case p.Distance(a.End()) < p.Distance(a.Start()):
+		return a.End()
+	}
+	return a.Start()
+}
+
 // DistanceToPoint returns the distance (mm) from p to the nearest point of the
 // arc; 0 where p is on it.
 func (a Arc) DistanceToPoint(p Point) float64 {

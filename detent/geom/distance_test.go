@@ -99,6 +99,7 @@ func TestArcDistances(t *testing.T) {
 
 		{quarter.DistanceToSegment(Segment{Point{}, Polar(20, 45)}), 0, "crossed"},
 		{quarter.DistanceToSegment(Segment{Point{}, Polar(20, 225)}), 10, "crosses the circle, but not the arc"},
+		{Arc{Radius: 2e-7}.DistanceToSegment(Segment{Point{0, -25}, Point{}}), 2e-7, "a tiny arc just beyond the far end of a long segment"},
 		{quarter.DistanceToSegment(Segment{Point{-5, 12}, Point{5, 12}}), 2, "passes outside"},
 		{whole.DistanceToSegment(Segment{Point{-5, 10}, Point{5, 10}}), 0, "touches"},
 		{whole.DistanceToSegment(Segment{Point{-2, 0}, Point{2, 0}}), 8, "inside, over the pivot"},

@@ -46,7 +46,8 @@ func (p *LineProblem) Error() string {
 //     decimal comma if it is the only comma of its line (22,5); all of them part
 //     stops if there is a decimal point on the line as well (0,20,36.5). Any
 //     other comma parts stops (0, 20, 36.5). Where both kinds are on a line, or
-//     several between digits without a point (10,20,30), the line is refused.
+//     several between digits without a point (10,20,30), or the line is an angle
+//     as it stands (22°30',45), it is refused.
 //   - Spaces. Bare numbers with only space between (31 37 8) are refused: they
 //     may be three stops, or degrees, minutes and seconds.
 //
@@ -218,6 +219,9 @@ func splitAtCommas(line string) ([]string, Reason) {
 		return nil, CommaUnclear
 	case inside == 1, outside == 0 && inside == 0:
 		return []string{line}, 0
+	}
+	if _, why := listedAngle(line); why == 0 {
+		return nil, CommaUnclear // 22°30',45 is one angle as well
 	}
 	parts := splitAt(line, ",", false)
 	if len(parts) == 0 {

@@ -57,6 +57,7 @@ var lists = []struct {
 	{"22,5, 30", "", []string{"1:22,5, 30:CommaUnclear"}, "22.5, 30 or 22, 5, 30"},
 	{"20 ,5", "", []string{"1:20 ,5:CommaUnclear"}, "20, 5 or 0.5"},
 	{"0, +,5", "", []string{"1:0, +,5:CommaUnclear"}, "+0.5, or + and 5"},
+	{"22°30',45", "", []string{"1:22°30',45:CommaUnclear"}, "22°30' and 45, or 22°30.45'"},
 	{"0;;20, 30", "0", []string{"1::Empty", "1:20, 30:SpaceUnclear"}, "one is missing, and commas do not part what semicolons do"},
 	{"0, , 20", "0 20", []string{"1::Empty"}, "one is missing"},
 	{"0\t\t20", "0 20", nil, "an empty cell"},

@@ -16,6 +16,7 @@ func (p Plan) Clone() Plan {
 	p.Router = copied(p.Router)
 	if p.Tool = copied(p.Tool); p.Tool != nil {
 		p.Tool.Marks = slices.Clone(p.Tool.Marks)
+		p.Tool.FenceUnderside = copied(p.Tool.FenceUnderside)
 	}
 	p.Readings = slices.Clone(p.Readings)
 	p.AsDrilled = slices.Clone(p.AsDrilled)

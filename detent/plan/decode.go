@@ -5,6 +5,8 @@ import (
 	"io"
 	"strings"
 	"unicode/utf8"
+
+	"stopwright/assets/words"
 )
 
 // Decode reads a plan file: JSON in UTF-8, of at most 16 MB, with or without a
@@ -33,7 +35,7 @@ func Decode(r io.Reader) (Plan, error) {
 		return Plan{}, err
 	}
 	if !isPlan(root) {
-		return Plan{}, fmt.Errorf("%w: it has neither the format %q nor any of a plan's parts", ErrNotPlan, formatName)
+		return Plan{}, because(ErrNotPlan, "plan.notplan.other", words.Args{"Format": formatName})
 	}
 	d := document{Plan: Default()}
 	d.Catches = nil // a file's catches replace the default, they do not fill it in
@@ -56,21 +58,21 @@ func readText(r io.Reader) (string, error) {
 		return "", fmt.Errorf("the plan cannot be read: %w", err)
 	}
 	if b.Len() > MaxFileBytes {
-		return "", fmt.Errorf("%w: over %d MB", ErrTooMuch, MaxFileBytes>>20)
+		return "", because(ErrTooMuch, "plan.toomuch.read", words.Args{"Most": MaxFileBytes >> 20})
 	}
 	src := strings.TrimPrefix(b.String(), "\uFEFF")
 	switch begin := strings.TrimLeft(src, whiteSpace); {
 	case begin == "":
-		return "", fmt.Errorf("%w: it is empty", ErrNotPlan)
+		return "", because(ErrNotPlan, "plan.notplan.empty", nil)
 	case begin[0] != '{':
-		return "", fmt.Errorf("%w: a plan begins with {", ErrNotPlan)
+		return "", because(ErrNotPlan, "plan.notplan.begins", words.Args{"Brace": "{"})
 	}
 	if i := invalidUTF8(src); i < len(src) {
 		p := parser{src: src, pos: i}
 		if !utf8.FullRuneInString(src[i:]) { // only the rest of a character is missing
 			p.pos = len(src)
 		}
-		p.fail("this is not UTF-8 text")
+		p.fail("syntax.utf8")
 		return "", p.err
 	}
 	return src, nil

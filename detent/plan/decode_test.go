@@ -54,7 +54,8 @@ func TestDecodeExample(t *testing.T) {
 			{Part: plan.PartBase, Kind: plan.Slot, X: -60, Y: -30, X2: -60, Y2: -70, Width: 8, Label: "dust"},
 			{Part: plan.PartBase, Kind: plan.ArcSlot, Radius: 60, From: -30, To: 30, Width: 8, Label: "dust"},
 		},
-		Rules: plan.Rules{Web: 2, Edge: 4},
+		Making: plan.Default().Making,
+		Rules:  plan.Rules{Web: 2, Edge: 4},
 		Shop: plan.Shop{
 			Method: plan.MethodPillarDrill, SeatError: 0.5, CatchError: 0.5, Friction: 0.2, TableFriction: 0.2,
 			Load: 6, StockWidth: 60, Target: 0.1, Humidity: plan.Humidity{MadeAt: 50, Low: 35, High: 70},
@@ -63,7 +64,11 @@ func TestDecodeExample(t *testing.T) {
 			Units: "inch", SafeHeight: 8, Approach: 1.5, DepthPerPass: 0.8, Peck: 4, Feed: 600, PlungeFeed: 200, Rapid: 3000,
 			Spindle: 16000, Cutter: 4, CutterLength: 20, DrillTo: 6, Breakthrough: 0.6, SpoilBoard: 9, Canned: true, ToolChange: "m6",
 		},
-		Tool:      &plan.Tool{Offset: 1.5, Fence: 12, Marks: []plan.Mark{{Angle: -36, X: 201.4}}},
+		Tool: &plan.Tool{
+			Offset: 1.5, Fence: 12, Turning: plan.ToolTurns, Kerf: 3,
+			FenceLength: 400, FenceThickness: 18, FenceScrew: 6, FenceInset: 30,
+			Marks: []plan.Mark{{Angle: -36, X: 201.4}},
+		},
 		Readings:  []plan.Reading{{Angle: 36, Measured: 36.12, Approach: "clockwise", Method: "square", Date: "2026-11-20"}},
 		AsDrilled: []plan.AsDrilled{{Angle: 36, Catch: "A", X: 61.7, Y: 84.9}},
 	}
@@ -100,7 +105,8 @@ func TestDecodeDefaults(t *testing.T) {
 
 	disc := decoded(t, edited(t, minimal, "base", `{"shape": "disc"}`)).Base
 	assert.Equal(t, 340.0, disc.Diameter, "a disc has a default too")
-	assert.Equal(t, &plan.Tool{}, decoded(t, edited(t, minimal, "tool", `{}`)).Tool)
+	tool := plan.NewTool()
+	assert.Equal(t, &tool, decoded(t, edited(t, minimal, "tool", `{}`)).Tool)
 	assert.Zero(t, *decoded(t, edited(t, minimal, "shop", `{"reference": 0}`)).Shop.Reference, "0 is not absent")
 	assert.Nil(t, decoded(t, edited(t, minimal, "shop", `{}`)).Shop.Reference)
 }
@@ -142,6 +148,7 @@ func TestDecodeNotPlan(t *testing.T) {
 		_, err := plan.Decode(strings.NewReader(c.text))
 		require.ErrorIs(t, err, plan.ErrNotPlan, c.why)
 		assert.NotContains(t, err.Error(), "\n", c.why)
+		saidInGerman(t, err)
 	}
 }
 
@@ -181,6 +188,7 @@ func TestDecodeSyntax(t *testing.T) {
 		require.ErrorAs(t, err, &syntax, c.why)
 		assert.Equal(t, []int{c.line, c.column}, []int{syntax.Line, syntax.Column}, c.why)
 		assert.Contains(t, err.Error(), c.reason, c.why)
+		saidInGerman(t, err)
 		assert.False(t, syntax.Truncated, c.why)
 	}
 }
@@ -213,6 +221,7 @@ func TestDecodeVersion(t *testing.T) {
 		require.ErrorAs(t, err, &newer, c.why)
 		assert.Equal(t, c.version, newer.Version, c.why)
 		assert.Contains(t, err.Error(), "version "+c.version+", this program reads version 1", c.why)
+		saidInGerman(t, err)
 	}
 	for _, value := range []string{`0`, `-3`, `0.5`, `"3"`, `null`, `1e999`} {
 		ps := problemsOf(t, edited(t, minimal, "version", value))
@@ -257,6 +266,7 @@ func TestDecodeLargeFiles(t *testing.T) {
 		r := &endless{fill: ' ', first: c.first, left: c.size}
 		_, err := plan.Decode(r)
 		require.ErrorIs(t, err, plan.ErrTooMuch, c.why)
+		saidInGerman(t, err)
 		assert.Contains(t, err.Error(), "16 MB", c.why)
 		assert.LessOrEqual(t, r.given, plan.MaxFileBytes+1, c.why)
 	}
@@ -274,6 +284,7 @@ func TestDecodeManyValues(t *testing.T) {
 	} {
 		_, err := plan.Decode(strings.NewReader(c.text))
 		require.ErrorIs(t, err, plan.ErrTooMuch, c.why)
+		saidInGerman(t, err)
 	}
 }
 

@@ -64,6 +64,7 @@ func Default() Plan {
 			Web:  2,
 			Edge: 4,
 		},
+		Making: defaultMaking(),
 		Shop: Shop{
 			Method:        MethodPillarDrill,
 			SeatError:     0.5, // spotted by hand to a marked cross
@@ -76,10 +77,11 @@ func Default() Plan {
 			Reference:     nil, // zeroed at the stop nearest 0
 			Humidity:      Humidity{MadeAt: 50, Low: 35, High: 70},
 		},
-		Router:    nil, // as DefaultRouter
-		Tool:      nil, // not given; a given one has offset 0, fence 0 and no marks
-		Readings:  nil, // the keys of a reading: approach, method and date empty
-		AsDrilled: nil, // the keys of one: catch empty (the plan's first catch)
+		Router:        nil, // as DefaultRouter
+		Tool:          nil, // not given; the keys of a given one: see NewTool
+		Readings:      nil, // the keys of a reading: approach, method and date empty
+		ReadingsSince: "",  // all count
+		AsDrilled:     nil, // the keys of one: catch empty (the plan's first catch)
 	}
 }
 

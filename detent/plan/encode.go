@@ -4,6 +4,8 @@ import (
 	"bytes"
 	"fmt"
 	"io"
+
+	"stopwright/assets/words"
 )
 
 // Encode writes p as a plan file: JSON in UTF-8, the keys always in the same
@@ -21,7 +23,7 @@ func Encode(w io.Writer, p Plan) error {
 	}
 	file := written(p)
 	if len(file) > MaxFileBytes {
-		return fmt.Errorf("%w: it would be over %d MB", ErrTooMuch, MaxFileBytes>>20)
+		return because(ErrTooMuch, "plan.toomuch.write", words.Args{"Most": MaxFileBytes >> 20})
 	}
 	if _, err := w.Write(file); err != nil {
 		return fmt.Errorf("the plan cannot be written: %w", err)

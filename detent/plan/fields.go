@@ -110,7 +110,8 @@ func (v *fielder) text(k key, s *string, w wording) {
 	}
 }
 
-func (v *fielder) has(_ key, present bool) bool { return present }
+// has shows a group that is as usual too: there is nowhere else to change it.
+func (v *fielder) has(k key, present bool) bool { return present || k.terse }
 
 func (v *fielder) enter(k key) bool {
 	v.push(k)

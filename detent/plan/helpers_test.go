@@ -102,9 +102,23 @@ func member(t testing.TB, at any, step string) any {
 func fullPlan(t testing.TB) plan.Plan {
 	t.Helper()
 	p := decoded(t, fileText(t, provedFile))
-	reference := 36.0
-	p.Shop.Reference = &reference
+	reference, underside := 36.0, 20.0
+	p.Shop.Reference, p.Tool.FenceUnderside = &reference, &underside
+	p.Making = everyFitting()
 	return p
+}
+
+// everyFitting returns a making no group of which is as usual, so that a file
+// has all of them.
+func everyFitting() plan.Making {
+	m := plan.Default().Making
+	m.KnockOut = 4
+	m.Pivot = plan.PivotFit{Turntable: 0.1, Base: 0.05}
+	m.Screws = plan.ScrewHoles{Size: "#8", Pilot: 2.8, PilotDepth: 15, Head: 8, HeadDepth: 4}
+	m.Dust.Width, m.Registration.Diameter, m.Fence.Width = 6, 6, 6.6
+	m.EndStops.Diameter, m.Clamp.Diameter = 6, 8
+	m.WearRing.Width, m.Carrier.Width = 20, 24
+	return m
 }
 
 // leaves calls visit for every field of a plan that is not a struct or a list,

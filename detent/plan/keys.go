@@ -3,6 +3,8 @@ package plan
 import (
 	"regexp"
 	"strconv"
+
+	"stopwright/assets/words"
 )
 
 // Key describes one key of a plan file that holds a value.
@@ -64,7 +66,9 @@ func (l *lister) number(k key, x *float64, r limits) { l.add(k, r.String(), nume
 
 func (l *lister) count(k key, n *int, r limits) { l.add(k, r.String(), strconv.Itoa(*n)) }
 
-func (l *lister) flag(k key, b *bool) { l.add(k, "true or false", strconv.FormatBool(*b)) }
+func (l *lister) flag(k key, b *bool) {
+	l.add(k, words.English().Text("want.flag"), strconv.FormatBool(*b))
+}
 
 func (l *lister) text(k key, s *string, w wording) { l.add(k, w.String(), strconv.Quote(*s)) }
 

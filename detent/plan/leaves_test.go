@@ -27,6 +27,19 @@ func TestAllowancesLeaveAHole(t *testing.T) {
 			"a collar with no bore", func(p *plan.Plan) { tight(p, 4, -5) },
 			"collar.clearance is -5, must be at least -3.9 mm, so that with turntable.diameter 0.1 mm is left",
 		},
+		{"a table from which the clearance leaves a little", func(p *plan.Plan) { tight(p, 5, 4); p.Making.ClearanceFrom = plan.FromTurntable }, ""},
+		{
+			"a table from which the clearance leaves nothing",
+			func(p *plan.Plan) { tight(p, 5, 5); p.Making.ClearanceFrom = plan.FromTurntable },
+			"collar.clearance is 5, must be so little that turntable and collar's bore are left 0.1 mm",
+		},
+		{"half of it leaves enough", func(p *plan.Plan) { tight(p, 5, 5); p.Making.ClearanceFrom = plan.FromBoth }, ""},
+		{"a press fit on the pivot", func(p *plan.Plan) { p.Making.Pivot.Base = -0.1 }, ""},
+		{
+			"a pivot bore fitted down to nothing", func(p *plan.Plan) { p.Turntable.PivotBore, p.Making.Pivot.Base = 5, -5 },
+			"making.pivot.base is -5, must be at least -4.9 mm, so that with turntable.pivot_bore 0.1 mm is left",
+		},
+		{"no pivot bore needs no fit", func(p *plan.Plan) { p.Turntable.PivotBore, p.Making.Pivot.Base = 0, -5 }, ""},
 		{"a flange that stands off the face needs no recess", func(p *plan.Plan) { p.Catch.RecessAllowance = -5 }, ""},
 	} {
 		p := plan.Default()

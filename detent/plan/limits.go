@@ -6,6 +6,8 @@ import (
 	"strings"
 	"time"
 	"unicode/utf8"
+
+	"stopwright/assets/words"
 )
 
 // The most a plan may hold.
@@ -36,6 +38,8 @@ var (
 	allowances     = limits{lo: -5, hi: 50, unit: "mm"}
 	errorRadii     = limits{lo: 0, hi: 50, unit: "mm"}
 	positions      = limits{lo: -10000, hi: 10000, unit: "mm"}
+	heights        = limits{lo: 0, hi: 10000, unit: "mm"}
+	kerfs          = limits{lo: 0, hi: 100, unit: "mm"}
 	forces         = limits{lo: 0, hi: 1000, unit: "N"}
 	frictions      = limits{lo: 0, hi: 1.5}
 	loads          = limits{lo: 0, hi: 1000, unit: "kg"}
@@ -44,6 +48,9 @@ var (
 	percents       = limits{lo: 0, hi: 100, unit: "per cent"}
 	screwCounts    = limits{lo: 0, hi: 360, unit: "screws"}
 	versions       = limits{lo: Version, hi: Version}
+	bridges        = limits{lo: 1, hi: 1000, unit: "mm"} // less would let the middle of a slotted part fall out
+	plays          = limits{lo: 0, hi: 10, unit: "mm"}
+	overruns       = limits{lo: 0, hi: 45, unit: "degrees"}
 
 	// A drill's point is as sharp as 60 degrees (for plastics) and as blunt as
 	// 180 (an end mill, a Forstner bit).
@@ -59,19 +66,25 @@ func (l limits) allow(x float64) bool { return l.span().Holds(x) }
 // span returns the range without its unit.
 func (l limits) span() Range { return Range{Low: l.lo, High: l.hi, OrZero: l.orZero} }
 
-func (l limits) String() string {
-	var b strings.Builder
-	if l.orZero {
-		b.WriteString("0, or ")
+func (l limits) String() string { return l.In(words.English()) }
+
+// In says the range in the language of a catalogue, with its unit.
+func (l limits) In(c *words.Catalogue) string {
+	key := "range.span"
+	switch {
+	case l.orZero:
+		key = "range.zero"
+	case l.lo == l.hi:
+		key = "range.one"
 	}
-	b.WriteString(numeral(l.lo))
-	if l.lo != l.hi {
-		b.WriteString(" to " + numeral(l.hi))
+	text := c.Text(key, words.Args{"Low": numeral(l.lo), "High": numeral(l.hi)})
+	switch l.unit {
+	case "":
+		return text
+	case "mm", "N", "kg", "mm/min": // the same in every language
+		return text + " " + l.unit
 	}
-	if l.unit != "" {
-		b.WriteString(" " + l.unit)
-	}
-	return b.String()
+	return text + " " + c.Text("range.unit."+l.unit)
 }
 
 // numeral writes a number with as many digits as it takes to read it back the
@@ -105,27 +118,30 @@ func (w wording) allow(s string) bool {
 	return utf8.ValidString(s) && (len(s) <= MaxText || utf8.RuneCountInString(s) <= MaxText)
 }
 
-func (w wording) String() string {
+func (w wording) String() string { return w.In(words.English()) }
+
+// In says what the text may be in the language of a catalogue.
+func (w wording) In(c *words.Catalogue) string {
 	switch {
 	case w.words != nil:
 		quoted := make([]string, len(w.words))
 		for i, s := range w.words {
 			quoted[i] = strconv.Quote(s)
 		}
-		return oneOf(quoted)
+		return oneOf(quoted).In(c)
 	case w.date:
-		return "a date as 2026-11-20, or empty"
+		return c.Text("want.date")
 	case w.named:
-		return "a name of 1 to " + strconv.Itoa(MaxText) + " characters"
+		return c.Text("want.name", words.Args{"Most": MaxText})
 	}
-	return "UTF-8 text of at most " + strconv.Itoa(MaxText) + " characters"
+	return c.Text("want.text", words.Args{"Most": MaxText})
 }
 
-// oneOf joins words as "a, b or c".
-func oneOf(words []string) string {
-	if len(words) < 2 {
-		return strings.Join(words, "")
+// oneOf joins texts as "a, b or c".
+func oneOf(texts []string) words.Saying {
+	if len(texts) < 2 {
+		return words.Verbatim(strings.Join(texts, ""))
 	}
-	last := len(words) - 1
-	return strings.Join(words[:last], ", ") + " or " + words[last]
+	last := len(texts) - 1
+	return words.Phrase{Key: "want.or", Args: words.Args{"First": strings.Join(texts[:last], ", "), "Last": texts[last]}}
 }

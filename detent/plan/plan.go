@@ -26,13 +26,15 @@ type Plan struct {
 	Stops       []Stop
 	Features    []Feature // up to 10,000
 	Rules       Rules
+	Making      Making
 	Shop        Shop
 	Router      *Router // nil: [DefaultRouter]
 
 	// Setting up and proving.
-	Tool      *Tool     // nil: not given
-	Readings  []Reading // up to 10,000, a log
-	AsDrilled []AsDrilled
+	Tool          *Tool     // nil: not given
+	Readings      []Reading // up to 10,000, a log
+	ReadingsSince string    // a date as 2026-11-20: readings before it are kept, but no longer count; empty: all count
+	AsDrilled     []AsDrilled
 }
 
 // Arrangement says which part holds the catch and which way a positive stop
@@ -50,6 +52,11 @@ const (
 	PartTurntable Part = "turntable"
 	PartBase      Part = "base"
 	PartCollar    Part = "collar"
+
+	// Those that [Making] adds.
+	PartWearRing Part = "wear-ring"
+	PartCarrier  Part = "carrier"
+	PartPad      Part = "pad"
 )
 
 // Sense is a direction of turning, seen from above.
@@ -102,15 +109,12 @@ type Base struct {
 
 // Collar is the ring that keeps the turntable in place.
 type Collar struct {
-	Clearance       float64 // bore less turntable diameter
+	Clearance       float64 // bore less turntable diameter, as they are cut: see [Making.ClearanceFrom]
 	OutsideDiameter float64
 	Thickness       float64
 	Material        string
 	Screws          Screws
 }
-
-// Bore returns the collar's bore: the turntable's diameter and the clearance.
-func (c Collar) Bore(t Turntable) float64 { return t.Diameter + c.Clearance }
 
 // Screws is a circle of evenly spaced screws about the pivot.
 type Screws struct {
@@ -232,11 +236,35 @@ type Humidity struct {
 	High   float64
 }
 
-// Tool is where the tool's line and the fence lie.
+// Turning says which of the tool and the fence turns with the table; the other
+// stands on the base.
+type Turning string
+
+// What may turn.
+const (
+	ToolTurns  Turning = "tool"
+	FenceTurns Turning = "fence"
+)
+
+// Tool is where the tool's line and the fence lie at table zero, seen from
+// above, and how large they are.
 type Tool struct {
-	Offset float64 // of the tool's line from the pivot, + right
-	Fence  float64 // distance of the fence's face, + away from the operator
-	Marks  []Mark
+	Offset  float64 // of the tool's line from the pivot, + right
+	Fence   float64 // distance of the fence's face, + away from the operator
+	Turning Turning
+	Kerf    float64 // width of the cut, its middle on the tool's line
+	Reach   float64 // how far beyond the pivot the tool cuts along its line; 0: not given
+
+	FenceLength    float64 // half to either side of the pivot
+	FenceThickness float64 // behind the face
+	FenceOpening   float64 // left free for the tool, half to either side of the pivot; 0: cut by the tool itself
+	FenceScrew     float64 // diameter of the two fixing screws
+	FenceInset     float64 // of those screws from the ends of the fence
+	// FenceUnderside is the height of the fence's underside over the base's
+	// face; nil: clear of turntable and collar.
+	FenceUnderside *float64
+
+	Marks []Mark
 }
 
 // Mark is where a trial cut crossed a board along the fence.

@@ -1,26 +1,30 @@
 package plan
 
 import (
-	"fmt"
 	"strconv"
 	"strings"
 	"unicode/utf8"
+
+	"stopwright/assets/words"
 )
 
 // Problem is one thing about a plan that cannot be accepted.
 type Problem struct {
-	Path  string // the key, as stops[3].angle
-	Value string // what it is, as a file would write it, shortened; empty: missing
-	Want  string // what is allowed, with its unit; reads on from "must be"
+	Path  string       // the key, as stops[3].angle
+	Value words.Saying // what it is, as a file would write it, shortened; nil: missing
+	Want  words.Saying // what is allowed, with its unit; reads on from "must be"
 }
 
-// String returns the problem as one line.
-func (p Problem) String() string {
-	value := p.Value
-	if value == "" {
-		value = "missing"
+// String returns the problem as one line in English.
+func (p Problem) String() string { return p.In(words.English()) }
+
+// In returns the problem as one line in the language of a catalogue. Numbers
+// and words that a file holds are said as the file writes them.
+func (p Problem) In(c *words.Catalogue) string {
+	if p.Value == nil {
+		return c.Text("problem.missing", words.Args{"Key": p.Path, "Want": p.Want})
 	}
-	return p.Path + " is " + value + ", must be " + p.Want
+	return c.Text("problem.is", words.Args{"Key": p.Path, "Value": p.Value, "Want": p.Want})
 }
 
 // Problems are the problems of one plan, at least one, in the order of the
@@ -33,23 +37,25 @@ const (
 	maxPrinted  = 50   // printed: more than fit a screen help nobody
 )
 
-// Error returns one line a problem, and after the first 50 how many there are
-// besides.
-func (ps Problems) Error() string {
+func (ps Problems) Error() string { return ps.In(words.English()) }
+
+// In returns one line a problem in the language of a catalogue, and after the
+// first 50 how many there are besides.
+func (ps Problems) In(c *words.Catalogue) string {
 	var b strings.Builder
 	for i, p := range ps {
 		if i == maxPrinted {
-			atLeast := ""
+			key := "problem.more"
 			if len(ps) >= maxProblems {
-				atLeast = "at least "
+				key = "problem.more.least"
 			}
-			fmt.Fprintf(&b, "\n… and %s%d more", atLeast, len(ps)-i)
+			b.WriteString("\n" + c.Text(key, words.Args{"N": len(ps) - i}))
 			break
 		}
 		if i > 0 {
 			b.WriteByte('\n')
 		}
-		b.WriteString(p.String())
+		b.WriteString(p.In(c))
 	}
 	return b.String()
 }
@@ -64,14 +70,14 @@ type tally struct {
 
 func (t *tally) full() bool { return len(t.problems) >= maxProblems }
 
-func (t *tally) add(path, value, want string) {
+func (t *tally) add(path string, value, want words.Saying) {
 	if !t.full() {
 		t.problems = append(t.problems, Problem{Path: path, Value: value, Want: want})
 	}
 }
 
 // addUnread adds a problem that leaves the value at path unread.
-func (t *tally) addUnread(path, value, want string) {
+func (t *tally) addUnread(path string, value, want words.Saying) {
 	if t.full() {
 		return
 	}
@@ -117,4 +123,12 @@ func shown(s string) string {
 }
 
 // quoted returns s as a message shows a text: on one line, in quotes, short.
-func quoted(s string) string { return strconv.Quote(shown(s)) }
+func quoted(s string) words.Verbatim { return words.Verbatim(strconv.Quote(shown(s))) }
+
+// inFile returns a number as a file would write it.
+func inFile(x float64) words.Verbatim { return words.Verbatim(numeral(x)) }
+
+// listOf says that a value is a list of n items.
+func listOf(n int) words.Saying {
+	return words.Phrase{Key: "value.list", Args: words.Args{"N": n}}
+}

@@ -92,6 +92,7 @@ func TestDecodeProblems(t *testing.T) {
 			ps = ps[:1]
 		}
 		assert.Equal(t, c.want, ps.Error(), "%s: %s", c.path, c.why)
+		saidInGerman(t, ps)
 	}
 }
 
@@ -104,7 +105,9 @@ func TestDecodeRepeatedKeys(t *testing.T) {
 		{"a section that may be absent", `"seat": {}`, `"seat": {}, "collar": {}, "collar": {}`, `collar is an object, must be given only once`},
 		{"written with an escape", `"seat": {}`, `"seat": {}, "s\u0065at": 7`, `seat is 7, must be given only once`},
 	} {
-		assert.Equal(t, c.want, problemsOf(t, strings.Replace(minimal, c.old, c.new, 1)).Error(), c.why)
+		ps := problemsOf(t, strings.Replace(minimal, c.old, c.new, 1))
+		assert.Equal(t, c.want, ps.Error(), c.why)
+		saidInGerman(t, ps)
 	}
 }
 
@@ -148,10 +151,12 @@ func TestProblemsAreBounded(t *testing.T) {
 	some := problemsOf(t, stops(51))
 	require.Len(t, some, 51)
 	assert.True(t, strings.HasSuffix(some.Error(), "\n… and 1 more"), "one beyond")
+	saidInGerman(t, some)
 
 	many := problemsOf(t, stops(plan.MaxSeats))
 	require.Len(t, many, 1000)
 	assert.True(t, strings.HasSuffix(many.Error(), "\n… and at least 950 more"), "those not gathered are not counted")
+	saidInGerman(t, many)
 
 	var unknown strings.Builder
 	for i := range 5000 {

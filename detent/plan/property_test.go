@@ -96,6 +96,26 @@ func randomPlan(t *rapid.T) plan.Plan {
 		}
 		p.Features = append(p.Features, f)
 	}
+	p.Making = plan.Making{
+		ClearanceFrom: plan.ClearanceFrom(sample("collar", "both")), KnockOut: orZero(small()),
+		Pivot:  plan.PivotFit{Turntable: number(0, 50), Base: number(0, 50)},
+		Screws: plan.ScrewHoles{Size: text(), Pilot: orZero(small()), PilotDepth: number(0, 100), Head: orZero(small()), HeadDepth: small()},
+		Dust:   plan.DustSlots{Width: orZero(small()), Side: plan.Side(sample("inside", "outside", "both")), Bridge: number(1, 1000)},
+		Fence:  plan.FenceSlots{Width: orZero(small()), Length: size(), Spacing: size(), Y: place()},
+		EndStops: plan.Slider{
+			Diameter: orZero(small()), Radius: orZero(size()), Azimuth: turn(), Play: number(0, 10), Beyond: number(0, 45),
+		},
+		Registration: plan.Registration{Diameter: orZero(small()), Distance: orZero(size())},
+		WearRing:     plan.WearRing{Width: orZero(size()), Thickness: small(), Material: text()},
+		Carrier: plan.Carrier{
+			Width: orZero(size()), Length: size(), Thickness: small(), PadThickness: orZero(small()),
+			Screw: small(), Pilot: small(), Spacing: size(), Material: text(),
+		},
+	}
+	p.Making.Clamp = p.Making.EndStops
+	if p.Collar != nil && p.Collar.Clearance/2 > p.Turntable.Diameter-0.101 {
+		p.Making.ClearanceFrom = plan.FromCollar
+	}
 	p.Rules = plan.Rules{Web: number(0, 100), Edge: number(0, 100)}
 	p.Shop = plan.Shop{
 		Method:    sample("hand-drill", "pillar-drill", "pillar-drill-guided", "router", "router-tight", "measured"),
@@ -116,7 +136,14 @@ func randomPlan(t *rapid.T) plan.Plan {
 		}
 	}
 	if whether() {
-		p.Tool = &plan.Tool{Offset: place(), Fence: place()}
+		p.Tool = &plan.Tool{
+			Offset: place(), Fence: place(), Turning: plan.Turning(sample("tool", "fence")), Kerf: number(0, 100),
+			FenceLength: size(), FenceThickness: size(), FenceScrew: number(0.1, 100), FenceInset: size(),
+		}
+		if whether() {
+			underside := number(0, 10000)
+			p.Tool.FenceUnderside, p.Tool.Reach, p.Tool.FenceOpening = &underside, size(), size()
+		}
 		for range some(4) {
 			p.Tool.Marks = append(p.Tool.Marks, plan.Mark{Angle: turn(), X: place()})
 		}
@@ -162,7 +189,7 @@ func TestOneBadNumberIsNamed(t *testing.T) {
 		var ps plan.Problems
 		require.ErrorAs(t, plan.Validate(p), &ps)
 		require.Len(t, ps, 1)
-		require.Equal(t, "NaN", ps[0].Value)
+		require.EqualValues(t, "NaN", ps[0].Value)
 	})
 }
 

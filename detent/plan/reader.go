@@ -5,6 +5,8 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+
+	"stopwright/assets/words"
 )
 
 // reader is the visitor that fills a plan from the nodes of a file. Values that
@@ -37,7 +39,7 @@ func (r *reader) find(k key) *node {
 		}
 		m.asked = true
 		if found != nil && !repeated {
-			r.add(r.path(k), m.value.String(), "given only once")
+			r.add(r.path(k), m.value.said(), words.Phrase{Key: "want.once"})
 			repeated = true
 		}
 		if found == nil {
@@ -49,7 +51,9 @@ func (r *reader) find(k key) *node {
 	}
 	// Where it is not known what the object is, nothing can be said of the key.
 	if found != nil && slices.Contains(k.all, k.actual) {
-		r.add(r.path(k), found.String(), "left out: it belongs to "+oneOf(k.owners)+", not to "+k.actual)
+		r.add(r.path(k), found.said(), words.Phrase{
+			Key: "want.notowned", Args: words.Args{"Owners": oneOf(k.owners), "Not": k.actual},
+		})
 	}
 	return nil
 }
@@ -57,30 +61,30 @@ func (r *reader) find(k key) *node {
 // value returns the value of k if it has the right type; else nil, after naming
 // the problem where there is one. Only then is it asked what is wanted: most
 // files have no problems.
-func (r *reader) value(k key, kind nodeKind, want func() string) *node {
+func (r *reader) value(k key, kind nodeKind, want func() words.Saying) *node {
 	n := r.find(k)
 	switch {
 	case n == nil:
 		if k.required && k.belongs() {
-			r.addUnread(r.path(k), "", want())
+			r.addUnread(r.path(k), nil, want())
 		}
 		return nil
 	case n.kind != kind:
-		r.addUnread(r.path(k), n.String(), want())
+		r.addUnread(r.path(k), n.said(), want())
 		return nil
 	}
 	return n
 }
 
 func (r *reader) number(k key, x *float64, l limits) {
-	want := func() string { return "a number, " + l.String() }
+	want := func() words.Saying { return words.Phrase{Key: "want.number", Args: words.Args{"Range": l}} }
 	n := r.value(k, numberNode, want)
 	if n == nil {
 		return
 	}
 	v, err := parseNumber(n.text)
 	if err != nil {
-		r.addUnread(r.path(k), n.String(), want())
+		r.addUnread(r.path(k), n.said(), want())
 		return
 	}
 	*x = v
@@ -94,7 +98,7 @@ func parseNumber(text string) (float64, error) {
 }
 
 func (r *reader) count(k key, n *int, l limits) {
-	want := func() string { return "a whole number, " + l.String() }
+	want := func() words.Saying { return words.Phrase{Key: "want.whole", Args: words.Args{"Range": l}} }
 	v := r.value(k, numberNode, want)
 	if v == nil {
 		return
@@ -103,20 +107,20 @@ func (r *reader) count(k key, n *int, l limits) {
 	// here; the smaller ones out of range are left to check.
 	x, err := parseNumber(v.text)
 	if err != nil || x != math.Trunc(x) || math.Abs(x) > math.MaxInt32 {
-		r.addUnread(r.path(k), v.String(), want())
+		r.addUnread(r.path(k), v.said(), want())
 		return
 	}
 	*n = int(x)
 }
 
 func (r *reader) flag(k key, b *bool) {
-	if n := r.value(k, flagNode, func() string { return "true or false" }); n != nil {
+	if n := r.value(k, flagNode, func() words.Saying { return words.Phrase{Key: "want.flag"} }); n != nil {
 		*b = n.text == "true"
 	}
 }
 
 func (r *reader) text(k key, s *string, w wording) {
-	if n := r.value(k, textNode, w.String); n != nil {
+	if n := r.value(k, textNode, func() words.Saying { return w }); n != nil {
 		*s = strings.Clone(n.text) // or a plan would keep the whole file in memory
 	}
 }
@@ -126,7 +130,7 @@ func (r *reader) has(k key, _ bool) bool {
 }
 
 func (r *reader) enter(k key) bool {
-	n := r.value(k, objectNode, func() string { return "an object in { }" })
+	n := r.value(k, objectNode, func() words.Saying { return words.Phrase{Key: "want.object", Args: words.Args{"Braces": "{ }"}} })
 	if n == nil {
 		return false
 	}
@@ -135,12 +139,12 @@ func (r *reader) enter(k key) bool {
 }
 
 func (r *reader) enterList(k key, _ int, l limits) (int, bool) {
-	n := r.value(k, listNode, func() string { return "a list in [ ]" })
+	n := r.value(k, listNode, func() words.Saying { return words.Phrase{Key: "want.list", Args: words.Args{"Brackets": "[ ]"}} })
 	if n == nil {
 		return 0, false
 	}
 	if len(n.items) > int(l.hi) { // before memory is taken for them
-		r.addUnread(r.path(k), "a list of "+strconv.Itoa(len(n.items)), l.String())
+		r.addUnread(r.path(k), listOf(len(n.items)), l)
 		return 0, false
 	}
 	r.descend(k, n)
@@ -163,20 +167,20 @@ func (r *reader) leave() {
 func (r *reader) nameUnknown() {
 	for _, m := range r.node().members {
 		if !m.asked && !r.full() {
-			r.add(r.path(at(m.name)), m.value.String(), "left out: there is no such key")
+			r.add(r.path(at(m.name)), m.value.said(), words.Phrase{Key: "want.nosuchkey"})
 		}
 	}
 }
 
-// String returns the value as a message shows it.
-func (n *node) String() string {
+// said returns the value as a message shows it.
+func (n *node) said() words.Saying {
 	switch n.kind {
 	case objectNode:
-		return "an object"
+		return words.Phrase{Key: "value.object"}
 	case listNode:
-		return "a list of " + strconv.Itoa(len(n.items))
+		return listOf(len(n.items))
 	case textNode:
 		return quoted(n.text)
 	}
-	return shown(n.text)
+	return words.Verbatim(shown(n.text))
 }

@@ -4,7 +4,8 @@ import (
 	"fmt"
 	"math"
 	"slices"
-	"strconv"
+
+	"stopwright/assets/words"
 )
 
 // relations adds the problems that no value has by itself: spans that run
@@ -12,9 +13,8 @@ import (
 func (c *checker) relations(p *Plan) {
 	c.ordered("travel.from", p.Travel.From, "travel.to", p.Travel.To)
 	c.leaves(p.Catch.BodyDiameter, "catch.body_diameter", "catch.body_allowance", p.Catch.BodyAllowance, hardware.lo)
-	if p.Collar != nil {
-		c.leaves(p.Turntable.Diameter, "turntable.diameter", "collar.clearance", p.Collar.Clearance, sizes.lo)
-	}
+	c.clearance(p)
+	c.bores(p)
 	c.ordered("shop.humidity.low", p.Shop.Humidity.Low, "shop.humidity.high", p.Shop.Humidity.High)
 	if len(p.Features) <= MaxFeatures {
 		for i, f := range p.Features {
@@ -34,7 +34,9 @@ func (c *checker) relations(p *Plan) {
 // range already.
 func (c *checker) ordered(fromPath string, from float64, toPath string, to float64) {
 	if from > to && !c.hasUnread(fromPath) && !c.hasUnread(toPath) {
-		c.add(fromPath, numeral(from), "at most "+toPath+", which is "+numeral(to))
+		c.add(fromPath, inFile(from), words.Phrase{
+			Key: "want.ordered", Args: words.Args{"Key": toPath, "Value": inFile(to)},
+		})
 	}
 }
 
@@ -43,7 +45,39 @@ func (c *checker) ordered(fromPath string, from float64, toPath string, to float
 func (c *checker) leaves(size float64, sizePath, path string, allowance, least float64) {
 	const slack = 1e-9 // mm: 0.6 less 0.5 is to be 0.1
 	if size+allowance < least-slack && !c.hasUnread(sizePath) && !c.hasUnread(path) {
-		c.add(path, numeral(allowance), fmt.Sprintf("at least %s mm, so that with %s %s mm is left", numeral(math.Round((least-size)*1e9)/1e9), sizePath, numeral(least)))
+		c.add(path, inFile(allowance), words.Phrase{Key: "want.leaves", Args: words.Args{
+			"Least": inFile(math.Round((least-size)*1e9) / 1e9), "Key": sizePath, "Left": inFile(least),
+		}})
+	}
+}
+
+// clearance checks that the part it is cut from is not cut away: a collar whose
+// clearance is below 0 has a smaller bore than the turntable's diameter, a
+// turntable is smaller by what is cut from it.
+func (c *checker) clearance(p *Plan) {
+	if p.Collar == nil {
+		return
+	}
+	const size, path = "turntable.diameter", "collar.clearance"
+	if p.Making.ClearanceFrom == FromCollar {
+		c.leaves(p.Turntable.Diameter, size, path, p.Collar.Clearance, sizes.lo)
+		return
+	}
+	left := min(p.TableDiameter(), p.CollarBore())
+	if left < sizes.lo && !c.hasUnread(size) && !c.hasUnread(path) {
+		c.add(path, inFile(p.Collar.Clearance), words.Phrase{Key: "want.parted", Args: words.Args{"Left": inFile(sizes.lo)}})
+	}
+}
+
+// bores checks that the pivot's fits leave a bore, where there is one.
+func (c *checker) bores(p *Plan) {
+	for _, fit := range []struct {
+		path      string
+		allowance float64
+	}{{"making.pivot.turntable", p.Making.Pivot.Turntable}, {"making.pivot.base", p.Making.Pivot.Base}} {
+		if p.Turntable.PivotBore > 0 && fit.allowance < 0 {
+			c.leaves(p.Turntable.PivotBore, "turntable.pivot_bore", fit.path, fit.allowance, hardware.lo)
+		}
 	}
 }
 
@@ -62,7 +96,7 @@ func (c *checker) catchNames(p *Plan) {
 			continue
 		}
 		if known[catch.Name] {
-			c.add(path, quoted(catch.Name), "a name that no other catch has")
+			c.add(path, quoted(catch.Name), words.Phrase{Key: "want.unique"})
 		}
 		known[catch.Name] = true
 	}
@@ -80,9 +114,9 @@ func (c *checker) catchNames(p *Plan) {
 			switch {
 			case c.hasUnread(path):
 			case unknown:
-				c.add(path, quoted(name), "the name of one of the catches")
+				c.add(path, quoted(name), words.Phrase{Key: "want.catch"})
 			default:
-				c.add(path, quoted(name), "named only once")
+				c.add(path, quoted(name), words.Phrase{Key: "want.named.once"})
 			}
 		}
 	}
@@ -100,6 +134,9 @@ func (c *checker) seatCount(p *Plan) {
 		seats += n // at most 128 for each of 10,000 stops: no overflow
 	}
 	if seats > MaxSeats {
-		c.add("stops", strconv.Itoa(seats)+" seats", "at most "+strconv.Itoa(MaxSeats)+" seats, counting both sides and every catch")
+		c.add(
+			"stops", words.Phrase{Key: "value.seats", Args: words.Args{"N": seats}},
+			words.Phrase{Key: "want.seats", Args: words.Args{"Most": MaxSeats}},
+		)
 	}
 }

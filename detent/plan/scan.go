@@ -5,6 +5,8 @@ import (
 	"strings"
 	"unicode/utf16"
 	"unicode/utf8"
+
+	"stopwright/assets/words"
 )
 
 // peek returns the next byte, 0 at the end of the file. A real zero byte is an
@@ -27,17 +29,21 @@ func (p *parser) skipSpace() {
 
 func isDigit(c byte) bool { return c >= '0' && c <= '9' }
 
-// fail records the first error, at pos. At the end of the file the reason is
-// always that the file ends.
-func (p *parser) fail(reason string) {
+// fail records the first error, at pos, by the text that says what is wrong. At
+// the end of the file that is always that the file ends.
+func (p *parser) fail(key string, args ...words.Args) {
 	if p.err != nil {
 		return
+	}
+	reason := words.Phrase{Key: key}
+	if len(args) > 0 {
+		reason.Args = args[0]
 	}
 	e := &SyntaxError{Reason: reason}
 	e.Line, e.Column = position(p.src, p.pos)
 	if p.pos >= len(p.src) {
 		e.Truncated = true
-		e.Reason = "the file ends in the middle, the rest of it is missing"
+		e.Reason = words.Phrase{Key: "syntax.truncated"}
 	}
 	p.err = e
 }
@@ -50,10 +56,17 @@ func position(src string, pos int) (line, column int) {
 	return line, column
 }
 
-// found names the character at pos.
-func (p *parser) found() string {
+// found names the character at pos to the text that asks for it.
+func (p *parser) found() words.Args {
 	r, _ := utf8.DecodeRuneInString(p.src[p.pos:])
-	return strconv.QuoteRune(r)
+	return words.Args{"Found": strconv.QuoteRune(r)}
+}
+
+// unlike records that something else was expected at pos.
+func (p *parser) unlike(expected string) {
+	args := p.found()
+	args["Expected"] = expected
+	p.fail("syntax.expected", args)
 }
 
 // word reads one of the words true, false and null, whose first letter is at
@@ -61,7 +74,7 @@ func (p *parser) found() string {
 func (p *parser) word(w string) {
 	for i := range len(w) {
 		if p.peek() != w[i] {
-			p.fail("expected " + w + ", found " + p.found())
+			p.unlike(w)
 			return
 		}
 		p.pos++
@@ -77,7 +90,7 @@ func (p *parser) number() string {
 	if p.peek() == '0' {
 		p.pos++
 		if isDigit(p.peek()) {
-			p.fail("a number cannot begin with 0 and another digit")
+			p.fail("syntax.zero")
 		}
 	} else {
 		p.digits()
@@ -99,7 +112,7 @@ func (p *parser) number() string {
 // digits reads one digit or more.
 func (p *parser) digits() {
 	if !isDigit(p.peek()) {
-		p.fail("expected a digit, found " + p.found())
+		p.fail("syntax.digit", p.found())
 	}
 	for isDigit(p.peek()) {
 		p.pos++
@@ -127,7 +140,7 @@ func (p *parser) text() string {
 			b.WriteRune(p.escaped())
 			start = p.pos
 		case c < ' ':
-			p.fail("a line break or control character inside a text must be written as an escape; is a closing quote missing?")
+			p.fail("syntax.control")
 		default:
 			p.pos++
 		}
@@ -152,7 +165,7 @@ func (p *parser) escaped() rune {
 			return rune(escapes[i+1])
 		}
 	}
-	p.fail("unknown escape after a backslash: " + p.found())
+	p.fail("syntax.escape", p.found())
 	return 0
 }
 
@@ -178,7 +191,7 @@ func (p *parser) unicode() rune {
 	default:
 		p.pos = start
 	}
-	p.fail("half of a surrogate pair is no character")
+	p.fail("syntax.surrogate")
 	return 0
 }
 
@@ -187,7 +200,7 @@ func (p *parser) hex4() rune {
 	start := p.pos
 	for range 4 {
 		if c := p.peek() | 0x20; !isDigit(p.peek()) && (c < 'a' || c > 'f') {
-			p.fail("expected four hexadecimal digits, found " + p.found())
+			p.fail("syntax.hex", p.found())
 			return 0
 		}
 		p.pos++

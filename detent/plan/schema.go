@@ -32,10 +32,12 @@ func visit(v visitor, d *document) {
 	list(v, at("stops").needed(), &d.Stops, limits{hi: MaxSeats, unit: "stops"}, visitStop)
 	list(v, at("features"), &d.Features, limits{hi: MaxFeatures, unit: "features"}, visitFeature)
 	group(v, at("rules"), &d.Rules, visitRules)
+	usualGroup(v, at("making"), &d.Making, defaultMaking(), visitMaking)
 	group(v, at("shop"), &d.Shop, visitShop)
 	section(v, at("router"), &d.Router, DefaultRouter, visitRouter)
-	section(v, at("tool"), &d.Tool, func() Tool { return Tool{} }, visitTool)
+	section(v, at("tool"), &d.Tool, NewTool, visitTool)
 	list(v, at("readings").brief(), &d.Readings, limits{hi: MaxReadings, unit: "readings"}, visitReading)
+	v.text(at("readings_since").brief(), &d.ReadingsSince, wording{date: true})
 	list(v, at("as_drilled").brief(), &d.AsDrilled, limits{hi: MaxReadings, unit: "seats"}, visitAsDrilled)
 }
 
@@ -170,6 +172,15 @@ func visitHumidity(v visitor, h *Humidity) {
 func visitTool(v visitor, t *Tool) {
 	v.number(at("offset"), &t.Offset, positions)
 	v.number(at("fence"), &t.Fence, positions)
+	choice(v, at("turning"), &t.Turning, turnings)
+	v.number(at("kerf"), &t.Kerf, kerfs)
+	v.number(at("reach"), &t.Reach, sizesOrZero)
+	v.number(at("fence_length"), &t.FenceLength, sizes)
+	v.number(at("fence_thickness"), &t.FenceThickness, sizes)
+	v.number(at("fence_opening"), &t.FenceOpening, sizesOrZero)
+	v.number(at("fence_screw"), &t.FenceScrew, hardware)
+	v.number(at("fence_inset"), &t.FenceInset, sizes)
+	optional(v, at("fence_underside"), &t.FenceUnderside, heights)
 	list(v, at("marks").brief(), &t.Marks, limits{hi: MaxReadings, unit: "marks"}, visitMark)
 }
 

@@ -62,7 +62,7 @@ func (t trail) path(k key) string {
 		case step.isItem:
 			b.WriteString("[" + strconv.Itoa(step.index) + "]")
 		case !isPlainName(step.name):
-			b.WriteString("[" + quoted(step.name) + "]")
+			b.WriteString("[" + string(quoted(step.name)) + "]")
 		case b.Len() > 0:
 			b.WriteString("." + step.name)
 		default:

@@ -1,8 +1,6 @@
 package plan
 
-import (
-	"fmt"
-)
+import "stopwright/assets/words"
 
 // The parser below is used instead of encoding/json because a plan file must be
 // bounded before memory is, and because that package lets pass keys that are
@@ -61,7 +59,7 @@ func parse(src string) (node, error) {
 	n := p.value()
 	p.skipSpace()
 	if p.err == nil && p.pos < len(p.src) {
-		p.fail("there is something after the end of the plan: " + p.found())
+		p.fail("syntax.after", p.found())
 	}
 	return n, p.err
 }
@@ -70,7 +68,7 @@ func parse(src string) (node, error) {
 func (p *parser) value() node {
 	p.nodes++
 	if p.nodes > maxNodes && p.err == nil {
-		p.err = fmt.Errorf("%w: over %d values", ErrTooMuch, maxNodes)
+		p.err = because(ErrTooMuch, "plan.toomuch.values", words.Args{"Most": maxNodes})
 	}
 	if p.err != nil {
 		return node{}
@@ -94,7 +92,7 @@ func (p *parser) value() node {
 			return node{kind: w.kind, text: w.word}
 		}
 	}
-	p.fail("expected a value, found " + p.found())
+	p.fail("syntax.value", p.found())
 	return node{}
 }
 
@@ -104,7 +102,7 @@ func (p *parser) nested(kind nodeKind, closing byte) node {
 	p.depth++
 	defer func() { p.depth-- }()
 	if p.depth > maxDepth {
-		p.err = fmt.Errorf("%w: values nested over %d deep", ErrTooMuch, maxDepth)
+		p.err = because(ErrTooMuch, "plan.toomuch.deep", words.Args{"Most": maxDepth})
 		return n
 	}
 	p.pos++ // the opening bracket
@@ -128,7 +126,9 @@ func (p *parser) nested(kind nodeKind, closing byte) node {
 			p.pos++
 			p.skipSpace()
 		default:
-			p.fail(fmt.Sprintf("expected a comma or %c, found %s", closing, p.found()))
+			args := p.found()
+			args["Closing"] = string(closing)
+			p.fail("syntax.comma", args)
 		}
 	}
 	return n
@@ -137,13 +137,13 @@ func (p *parser) nested(kind nodeKind, closing byte) node {
 // member reads a key, a colon and a value.
 func (p *parser) member() member {
 	if p.peek() != '"' {
-		p.fail("expected a key in double quotes, found " + p.found())
+		p.fail("syntax.key", p.found())
 		return member{}
 	}
 	name := p.text()
 	p.skipSpace()
 	if p.peek() != ':' {
-		p.fail("expected a colon after the key, found " + p.found())
+		p.fail("syntax.colon", p.found())
 		return member{}
 	}
 	p.pos++

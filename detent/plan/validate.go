@@ -3,6 +3,8 @@ package plan
 import (
 	"math"
 	"strconv"
+
+	"stopwright/assets/words"
 )
 
 // Validate returns [Problems] with every value of p that is out of range or
@@ -32,7 +34,7 @@ type checker struct {
 }
 
 // refuse adds a problem, unless the value was never read.
-func (c *checker) refuse(k key, value, want string) {
+func (c *checker) refuse(k key, value, want words.Saying) {
 	if path := c.path(k); !c.hasUnread(path) {
 		c.add(path, value, want)
 	}
@@ -42,16 +44,16 @@ func (c *checker) number(k key, x *float64, l limits) {
 	switch {
 	case !k.belongs():
 		if math.IsNaN(*x) || math.IsInf(*x, 0) {
-			c.refuse(k, numeral(*x), "a finite number")
+			c.refuse(k, inFile(*x), words.Phrase{Key: "want.finite"})
 		}
 	case !l.allow(*x):
-		c.refuse(k, numeral(*x), l.String())
+		c.refuse(k, inFile(*x), l)
 	}
 }
 
 func (c *checker) count(k key, n *int, l limits) {
 	if !l.allow(float64(*n)) {
-		c.refuse(k, strconv.Itoa(*n), l.String())
+		c.refuse(k, words.Verbatim(strconv.Itoa(*n)), l)
 	}
 }
 
@@ -59,7 +61,7 @@ func (c *checker) flag(key, *bool) {}
 
 func (c *checker) text(k key, s *string, w wording) {
 	if !w.allow(*s) {
-		c.refuse(k, quoted(*s), w.String())
+		c.refuse(k, quoted(*s), w)
 	}
 }
 
@@ -72,7 +74,7 @@ func (c *checker) enter(k key) bool {
 
 func (c *checker) enterList(k key, n int, l limits) (int, bool) {
 	if !l.allow(float64(n)) {
-		c.refuse(k, "a list of "+strconv.Itoa(n), l.String())
+		c.refuse(k, listOf(n), l)
 	}
 	if n > int(l.hi) { // its items would only be a thousand more problems
 		return 0, false

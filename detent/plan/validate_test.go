@@ -56,6 +56,40 @@ var ranges = []rangeCase{
 	{"seat.countersink_angle", 30, 150, false},
 	{"seat.relief_diameter", 0.1, 100, true},
 	{"seat.chamfer", 0, 50, false},
+	{"making.knock_out", 0.1, 100, true},
+	{"making.pivot.turntable", -5, 50, false},
+	{"making.pivot.base", -5, 50, false},
+	{"making.screws.pilot", 0.1, 100, true},
+	{"making.screws.pilot_depth", 0, 100, false},
+	{"making.screws.head", 0.1, 100, true},
+	{"making.screws.head_depth", 0.1, 100, false},
+	{"making.dust.width", 0.1, 100, true},
+	{"making.dust.bridge", 1, 1000, false},
+	{"making.end_stops.diameter", 0.1, 100, true},
+	{"making.end_stops.radius", 0.1, 10000, true},
+	{"making.end_stops.azimuth", -360, 360, false},
+	{"making.end_stops.play", 0, 10, false},
+	{"making.end_stops.beyond", 0, 45, false},
+	{"making.clamp.diameter", 0.1, 100, true},
+	{"making.clamp.radius", 0.1, 10000, true},
+	{"making.clamp.azimuth", -360, 360, false},
+	{"making.clamp.play", 0, 10, false},
+	{"making.clamp.beyond", 0, 45, false},
+	{"making.fence.width", 0.1, 100, true},
+	{"making.fence.length", 0.1, 10000, false},
+	{"making.fence.spacing", 0.1, 10000, false},
+	{"making.fence.y", -10000, 10000, false},
+	{"making.registration.diameter", 0.1, 100, true},
+	{"making.registration.distance", 0.1, 10000, true},
+	{"making.wear_ring.width", 0.1, 10000, true},
+	{"making.wear_ring.thickness", 0.1, 100, false},
+	{"making.carrier.width", 0.1, 10000, true},
+	{"making.carrier.length", 0.1, 10000, false},
+	{"making.carrier.thickness", 0.1, 100, false},
+	{"making.carrier.pad_thickness", 0.1, 100, true},
+	{"making.carrier.screw", 0.1, 100, false},
+	{"making.carrier.pilot", 0.1, 100, false},
+	{"making.carrier.spacing", 0.1, 10000, false},
 	{"travel.from", -360, 60, false}, // the example's travel ends at 60
 	{"travel.to", -60, 360, false},
 	{"stops[1].angle", -360, 360, false},
@@ -96,6 +130,14 @@ var ranges = []rangeCase{
 	{"router.spoil_board", 0, 100, false},
 	{"tool.offset", -10000, 10000, false},
 	{"tool.fence", -10000, 10000, false},
+	{"tool.kerf", 0, 100, false},
+	{"tool.reach", 0.1, 10000, true},
+	{"tool.fence_length", 0.1, 10000, false},
+	{"tool.fence_thickness", 0.1, 10000, false},
+	{"tool.fence_opening", 0.1, 10000, true},
+	{"tool.fence_screw", 0.1, 100, false},
+	{"tool.fence_inset", 0.1, 10000, false},
+	{"tool.fence_underside", 0, 10000, false},
 	{"tool.marks[0].angle", -360, 360, false},
 	{"tool.marks[0].x", -10000, 10000, false},
 	{"readings[0].angle", -360, 360, false},
@@ -106,7 +148,7 @@ var ranges = []rangeCase{
 }
 
 func TestRanges(t *testing.T) {
-	example := fileText(t, provedFile)
+	example := encoded(t, fullPlan(t))
 	number := func(x float64) string { return strconv.FormatFloat(x, 'g', -1, 64) }
 	for _, c := range append(ranges, rangeCase{"base.diameter", 0.1, 10000, false}) {
 		text := example
@@ -172,7 +214,7 @@ func TestValidateRefusesNaNAndInfinity(t *testing.T) {
 			leaf.SetFloat(x)
 			var ps plan.Problems
 			require.ErrorAs(t, plan.Validate(p), &ps, "%s = %v", path, x)
-			assert.Equal(t, strconv.FormatFloat(x, 'g', -1, 64), ps[0].Value, path)
+			assert.EqualValues(t, strconv.FormatFloat(x, 'g', -1, 64), ps[0].Value, path)
 			tried++
 		}
 		leaf.SetFloat(was)
@@ -256,7 +298,11 @@ func TestValidateCounts(t *testing.T) {
 			"as_drilled is a list of 10001, must be 0 to 10000 seats",
 		},
 		{
-			"10001 marks", func(p *plan.Plan) { p.Tool = &plan.Tool{Marks: make([]plan.Mark, 10001)} },
+			"10001 marks", func(p *plan.Plan) {
+				tool := plan.NewTool()
+				tool.Marks = make([]plan.Mark, 10001)
+				p.Tool = &tool
+			},
 			"tool.marks is a list of 10001, must be 0 to 10000 marks",
 		},
 		{"readings of a stop and catch that are gone", func(p *plan.Plan) {

@@ -41,6 +41,14 @@ func group[T any](v visitor, k key, p *T, keys func(visitor, *T)) bool {
 	return true
 }
 
+// usualGroup visits an object that a plan always holds, and that a file leaves
+// out while it is as usual.
+func usualGroup[T comparable](v visitor, k key, p *T, usual T, keys func(visitor, *T)) {
+	if v.has(k.brief(), *p != usual) {
+		group(v, k, p, keys)
+	}
+}
+
 // section visits an object that a plan may lack; fresh is what it holds before
 // any of its keys is read.
 func section[T any](v visitor, k key, p **T, fresh func() T, keys func(visitor, *T)) {

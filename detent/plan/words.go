@@ -21,9 +21,14 @@ var (
 	approaches = []string{"", string(Clockwise), string(Counterclockwise)}
 	guides     = []string{string(GuidePivot), string(GuideCollar)}
 	shapes     = []string{string(Rectangle), string(Disc)}
+	turnings   = []string{string(ToolTurns), string(FenceTurns)}
 	forms      = []string{string(Drilled), string(Countersunk)}
 	kinds      = []string{string(Hole), string(Slot), string(ArcSlot)}
-	methods    = []string{
+	sides      = []string{string(Inside), string(Outside), string(Both)}
+
+	clearanceParts = []string{string(FromCollar), string(FromTurntable), string(FromBoth)}
+
+	methods = []string{
 		MethodHandDrill, MethodPillarDrill, MethodPillarDrillGuided,
 		MethodRouter, MethodRouterTight, MethodMeasured,
 	}

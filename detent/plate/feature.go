@@ -7,23 +7,30 @@ import (
 	"stopwright/detent/plan"
 )
 
-// Feature is something else cut through a part: one of the plan's features, or
-// a collar screw. Its outline is everything within Half of its Core.
+// Feature is something else cut into a part: one of the plan's features, a
+// collar screw, or a fitting. Its outline is everything within Half of its Core.
 type Feature struct {
-	Part  plan.Part
-	Kind  plan.Kind
-	Label string // the maker's; empty if none was given
-	Index int    // into the plan's features; for a screw, its number from 0
-	Screw bool
-	Core  Core
-	Half  float64 // half the diameter or width, mm
+	Part    plan.Part
+	Kind    plan.Kind
+	Label   string  // the maker's; empty if none was given
+	Index   int     // into the plan's features; of others the number of their kind in the part, from 0
+	Screw   bool    // of the collar
+	Fitting Fitting // empty: none
+	Core    Core
+	Half    float64 // half the diameter or width, mm
+	Depth   float64 // mm; 0: right through
 }
+
+// Own reports whether it is one of the plan's features, in which Index counts.
+func (f Feature) Own() bool { return !f.Screw && f.Fitting == "" }
 
 // Core is the centre line of a feature: a [geom.Segment] (of no length for a
 // round hole) or a [geom.Arc].
 type Core interface {
+	Nearest(geom.Point) geom.Point
 	DistanceToPoint(geom.Point) float64
 	DistanceToArc(geom.Arc) float64
+	DistanceToSegment(geom.Segment) float64
 }
 
 // features lists the plan's features, then the collar's screws, which pass
@@ -42,10 +49,14 @@ func features(p plan.Plan) []Feature {
 		for i := range s.Count {
 			az := geom.Angle(s.Start + 360*float64(i)/float64(s.Count)).Wrap()
 			at := geom.Polar(s.Circle/2, az)
-			out = append(out, Feature{
+			f := Feature{
 				Part: part, Kind: plan.Hole, Index: i, Screw: true,
 				Core: geom.Segment{A: at, B: at}, Half: s.Diameter / 2,
-			})
+			}
+			if holes := p.Making.Screws; part == plan.PartBase && holes.Pilot > 0 {
+				f.Half, f.Depth = holes.Pilot/2, holes.PilotDepth
+			}
+			out = append(out, f)
 		}
 	}
 	return out
@@ -68,6 +79,19 @@ func centreLine(f plan.Feature) (core Core, across float64) {
 // radius at p; negative where they overlap.
 func (f Feature) Clear(p geom.Point, radius float64) float64 {
 	return f.Core.DistanceToPoint(p) - f.Half - radius
+}
+
+// Between returns the material (mm) between two features; negative where they
+// overlap.
+func (f Feature) Between(g Feature) float64 {
+	apart := 0.0
+	switch c := g.Core.(type) {
+	case geom.Arc:
+		apart = f.Core.DistanceToArc(c)
+	case geom.Segment:
+		apart = f.Core.DistanceToSegment(c)
+	}
+	return apart - f.Half - g.Half
 }
 
 // SeatsNear calls yield for every seat with less than reach mm of material

@@ -42,7 +42,7 @@ func New(p plan.Plan) *Plate {
 	linkSeats(pl.Stops, pl.Seats)
 	pl.Pockets = pockets(p)
 	pl.Tracks = tracks(p, pl.Sigma)
-	pl.Features = features(p)
+	pl.Features = append(features(p), fittings(pl)...)
 	pl.Clicks = clicks(p)
 	pl.Holds = holds(p, pl.Stops, pl.Clicks)
 	return pl

@@ -17,6 +17,7 @@ type Pocket struct {
 	BodyDepth float64 // from the face to the floor of the bore
 	Rim       float64 // recess diameter for the flange; 0: none
 	RimDepth  float64 // the flange's thickness and its allowance
+	KnockOut  float64 // diameter of the hole on through its floor; 0: none
 }
 
 // Widest returns the larger of the pocket's two diameters, mm.
@@ -31,6 +32,7 @@ func pockets(p plan.Plan) []Pocket {
 		k := Pocket{
 			Catch: i, Name: at.Name, Azimuth: az, Radius: at.Radius, Centre: geom.Polar(at.Radius, az),
 			Body: c.BodyDiameter + c.BodyAllowance, BodyDepth: c.BodyLength,
+			KnockOut: p.Making.KnockOut,
 		}
 		// A flange that the allowance lifts off the face needs no recess.
 		if depth := c.FlangeThickness + c.RecessAllowance; c.FlangeDiameter > 0 && depth > 0 {
@@ -40,6 +42,12 @@ func pockets(p plan.Plan) []Pocket {
 		out[i] = k
 	}
 	return out
+}
+
+// PocketRoom returns how deep (mm) a pocket can be: the part that holds the
+// catches, with pad and carrier behind it.
+func PocketRoom(p plan.Plan) float64 {
+	return ThicknessOf(p, p.Arrangement.CatchIn) + ThicknessOf(p, plan.PartPad) + ThicknessOf(p, plan.PartCarrier)
 }
 
 // Track is the path of one catch's ball over the face that holds the seats, as

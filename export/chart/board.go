@@ -1,8 +1,6 @@
 package chart
 
 import (
-	"strings"
-
 	"stopwright/detent/geom"
 	"stopwright/export/drawing"
 )
@@ -57,58 +55,9 @@ func (b *board) shade(x1, y1, x2, y2 float64) {
 	b.Add(drawing.Shade, drawing.Polygon{Points: []geom.Point{{X: x1, Y: y1}, {X: x2, Y: y1}, {X: x2, Y: y2}, {X: x1, Y: y2}}})
 }
 
-// dots stands for what was cut off. (The drawing font has no single character
-// for it.)
-const dots = "..."
-
-// fit returns s, shortened at its end if it is wider than width.
-func fit(s string, size, width float64) string {
-	return shorten(s, size, width, func(r []rune, keep int) string {
-		return strings.TrimSpace(string(r[:keep])) + dots
-	})
-}
-
-// fitEnd returns s, shortened at its start: a tag's number tells it from others.
-func fitEnd(s string, size, width float64) string {
-	return shorten(s, size, width, func(r []rune, keep int) string {
-		return dots + strings.TrimSpace(string(r[len(r)-keep:]))
-	})
-}
-
-// shorten keeps as many characters of s as fit once cut has marked the loss.
-func shorten(s string, size, width float64, cut func(r []rune, keep int) string) string {
-	s = drawing.Lettered(s)
-	if drawing.TextWidth(s, size) <= width {
-		return s
-	}
-	r := []rune(s)
-	lo, hi := 0, len(r)-1
-	for lo < hi {
-		mid := (lo + hi + 1) / 2
-		if drawing.TextWidth(cut(r, mid), size) <= width {
-			lo = mid
-		} else {
-			hi = mid - 1
-		}
-	}
-	return cut(r, lo)
-}
-
-// wrap breaks s into lines no wider than width, at its spaces. A word wider
-// than that is shortened.
-func wrap(s string, size, width float64) []string {
-	var lines []string
-	line := ""
-	for _, word := range strings.Fields(drawing.Lettered(s)) {
-		longer := strings.TrimSpace(line + " " + word)
-		if line != "" && drawing.TextWidth(longer, size) > width {
-			lines = append(lines, line)
-			longer = word
-		}
-		line = fit(longer, size, width)
-	}
-	if line != "" {
-		lines = append(lines, line)
-	}
-	return lines
-}
+// What is too wide is shortened or wrapped as on every sheet.
+var (
+	fit    = drawing.Fit
+	fitEnd = drawing.FitEnd
+	wrap   = drawing.Wrap
+)

@@ -26,8 +26,8 @@ const (
 // dash stands where a number means nothing.
 const dash = "–"
 
-func length(x float64) string { return measure.Fixed(x, sheetLength) }
-func short(x float64) string  { return measure.Trim(x, sheetLength) }
+func length(c Chart, x float64) string { return c.Words.Decimal(measure.Fixed(x, sheetLength)) }
+func short(c Chart, x float64) string  { return c.Words.Decimal(measure.Trim(x, sheetLength)) }
 
 // seatColumns are the columns of the table of seats. Each row is two lines: X
 // and Y over ring and azimuth, the zero seat's gauging over the neighbour's.
@@ -40,7 +40,7 @@ func seatColumns(c Chart, s Sheet) []column {
 			if g.From < 0 || !g.Fits {
 				return dash
 			}
-			return length(reading(g))
+			return length(c, reading(g))
 		})
 	}
 	zero := c.Words.Text("chart.zero")
@@ -72,13 +72,13 @@ func seatColumns(c Chart, s Sheet) []column {
 			if g.From < 0 {
 				return dash
 			}
-			return length(g.Chord)
+			return length(c, g.Chord)
 		})},
 		column{kind: number, head: col(c, "outside", "pins"), cells: overPins(func(g Gauge) float64 { return g.Outside })},
 		column{kind: number, head: col(c, "inside", "pins"), cells: overPins(func(g Gauge) float64 { return g.Inside })},
 	)
-	drill := []string{"⌀" + short(s.Drill.Diameter), short(s.Drill.Depth)}
-	stop := []string{short(s.Drill.Stop)}
+	drill := []string{"⌀" + short(c, s.Drill.Diameter), short(c, s.Drill.Depth)}
+	stop := []string{short(c, s.Drill.Stop)}
 	if s.Drill.Depth == 0 {
 		drill[1], stop[0] = c.Words.Text("chart.through"), dash
 	}
@@ -102,7 +102,7 @@ func pocketColumns(c Chart, s Sheet) []column {
 		if diameter == 0 {
 			return []string{dash, dash}
 		}
-		return []string{"⌀" + short(diameter), short(depth)}
+		return []string{"⌀" + short(c, diameter), short(c, depth)}
 	}
 	columns = append(columns,
 		column{
@@ -128,11 +128,11 @@ func placeColumns(c Chart, place func(i int) (geom.Point, float64, geom.Angle)) 
 	return []column{
 		{kind: number, head: col(c, "x", "ring"), apart: true, cells: func(i int) []string {
 			at, radius, _ := place(i)
-			return []string{length(at.X), length(radius)}
+			return []string{length(c, at.X), length(c, radius)}
 		}},
 		{kind: number, head: col(c, "y", "azimuth"), cells: func(i int) []string {
 			at, _, az := place(i)
-			return []string{length(at.Y), measure.Fixed(az.Degrees(), sheetAngle) + "°"}
+			return []string{length(c, at.Y), c.Words.Decimal(measure.Fixed(az.Degrees(), sheetAngle)) + "°"}
 		}},
 	}
 }
@@ -168,7 +168,7 @@ func stopText(c Chart, r Seat) []string {
 	}
 	lines := wrap(all, bodySize, stopLeast-2*cellPad)
 	if len(lines) > stopLines {
-		lines = append(lines[:stopLines], dots)
+		lines = append(lines[:stopLines], drawing.Dots)
 	}
 	if drawing.Lettered(r.Label) != "" {
 		lines = append(lines, fit(r.Label, bodySize, width))

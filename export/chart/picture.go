@@ -85,13 +85,13 @@ func turnArrow(d *drawing.Drawing, s Sheet, k float64) {
 // zero stop's first, and leaves out those for which the part has no room: they
 // are in the table.
 func tags(d *drawing.Drawing, s Sheet, k float64) {
-	full, o := crowd{}, plate.OutlineOf(s.Plate.Plan, s.Part)
+	full, o := drawing.Crowd{}, plate.OutlineOf(s.Plate.Plan, s.Part)
 	half := s.Plate.Plan.Seat.Mouth() / 2
 	for _, r := range s.Seats {
-		full.addHole(r.At.Scale(k), half*k)
+		full.AddHole(r.At.Scale(k), half*k)
 	}
 	for _, p := range s.Pockets {
-		full.addHole(p.At.Scale(k), max(p.Rim, p.Body)/2*k)
+		full.AddHole(p.At.Scale(k), max(p.Rim, p.Body)/2*k)
 	}
 	write := func(tag string, at geom.Point, half float64) {
 		text := drawing.Text{Size: tagSize, Align: drawing.Centre, Text: fitEnd(tag, tagSize, 4*tagSize)}
@@ -103,8 +103,8 @@ func tags(d *drawing.Drawing, s Sheet, k float64) {
 			text.At = at.Scale(k).Add(away.Scale(side))
 			var one drawing.Drawing
 			one.Add(thin, text)
-			if box := one.Bounds(); full.room(box) && within(o, box, k) {
-				full.add(taken{box: box})
+			if box := one.Bounds(); full.Room(box) && within(o, box, k) {
+				full.AddBox(box)
 				d.Place(one, drawing.Transform{Scale: 1})
 				return
 			}
@@ -126,7 +126,7 @@ func tags(d *drawing.Drawing, s Sheet, k float64) {
 // within reports whether a box on paper keeps off the part's edge.
 func within(o plate.Outline, box drawing.Bounds, k float64) bool {
 	for _, corner := range [4]geom.Point{box.Min, box.Max, {X: box.Min.X, Y: box.Max.Y}, {X: box.Max.X, Y: box.Min.Y}} {
-		if o.Inside(corner.Scale(1/k))*k < crowdApart {
+		if o.Inside(corner.Scale(1/k))*k < drawing.CrowdApart {
 			return false
 		}
 	}

@@ -115,11 +115,11 @@ func (t *table) wide(s string) float64 {
 
 // split returns the widths of a number before its decimal point, and from it on.
 func (t *table) split(s string) (before, after float64) {
-	whole, rest, found := strings.Cut(s, ".")
-	if !found {
+	point := strings.IndexAny(s, ".,") // as the language has it
+	if point < 0 {
 		return drawing.TextWidth(s, t.size), 0
 	}
-	return drawing.TextWidth(whole, t.size), drawing.TextWidth("."+rest, t.size)
+	return drawing.TextWidth(s[:point], t.size), drawing.TextWidth(s[point:], t.size)
 }
 
 // spread deals out what is left over by the columns' shares; what is missing is

@@ -58,11 +58,20 @@ func (d Drawing) Bounds() Bounds {
 }
 
 // Page is one printed sheet: a drawing whose origin is the lower left corner
-// of the paper and whose millimetres are millimetres of paper.
+// of the paper and whose millimetres are millimetres of paper, unless it is
+// stretched.
 type Page struct {
 	Width, Height float64
+	Stretch       Stretch
 	Drawing
 }
+
+// Stretch makes up for a printer that is not true: what is drawn at x, y is
+// printed at x times X, y times Y. The zero Stretch leaves all as it is.
+type Stretch struct{ X, Y float64 }
+
+// None reports whether nothing is stretched.
+func (s Stretch) None() bool { return s == Stretch{} || s == Stretch{1, 1} }
 
 // Rect appends the four sides of an upright rectangle.
 func (d *Drawing) Rect(l Layer, lo, hi geom.Point) {

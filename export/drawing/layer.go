@@ -18,8 +18,20 @@ const (
 	Holes       Layer = "HOLES"        // hole features
 	Slots       Layer = "SLOTS"        // slot and arc slot features
 
+	KnockOut     Layer = "KNOCK_OUT"     // hole on through a pocket, to push the catch out
+	ScrewPilots  Layer = "SCREW_PILOTS"  // pilot holes for the collar's screws
+	ScrewHeads   Layer = "SCREW_HEADS"   // recesses for their heads
+	EndStops     Layer = "END_STOPS"     // end stop's pin and slot
+	Clamp        Layer = "CLAMP"         // clamp's bolt and slot
+	Dust         Layer = "DUST_SLOTS"    // slots beside the tracks
+	Fence        Layer = "FENCE_SLOTS"   // slots that a fence is moved along
+	Registration Layer = "REGISTRATION"  // pins for turning a part over
+	WearRing     Layer = "WEAR_RING"     // both edges of the recess for a wear ring
+	CarrierHoles Layer = "CARRIER_HOLES" // pilot holes for the carriers' screws
+
 	Ring      Layer = "RING"    // pitch circles
 	Track     Layer = "TRACK"   // path of each ball over the face
+	Carrier   Layer = "CARRIER" // outline of a catch's carrier, on the far face
 	Centres   Layer = "CENTRES" // centre marks
 	Witness   Layer = "WITNESS" // asymmetric mark that tells the faces apart
 	Lettering Layer = "TEXT"    // names, tags, the view
@@ -60,8 +72,19 @@ var Pens = []Pen{
 	{Screws, ThickLine, nil, 6, true},
 	{Holes, ThickLine, nil, 6, true},
 	{Slots, ThickLine, nil, 6, true},
+	{KnockOut, ThinLine, nil, 3, true},
+	{ScrewPilots, ThickLine, nil, 6, true},
+	{ScrewHeads, ThinLine, nil, 6, true},
+	{EndStops, ThickLine, nil, 2, true},
+	{Clamp, ThickLine, nil, 2, true},
+	{Dust, ThickLine, nil, 2, true},
+	{Fence, ThickLine, nil, 2, true},
+	{Registration, ThickLine, nil, 2, true},
+	{WearRing, ThinLine, nil, 4, true},
+	{CarrierHoles, ThickLine, nil, 6, true},
 	{Ring, ThinLine, chainDash, 8, false},
 	{Track, ThinLine, hiddenDash, 8, false},
+	{Carrier, ThinLine, hiddenDash, 8, false},
 	{Centres, ThinLine, nil, 8, false},
 	{Witness, ThinLine, nil, 1, false},
 	{Lettering, ThinLine, nil, 7, false},
@@ -69,10 +92,12 @@ var Pens = []Pen{
 	{Shade, 0, nil, 254, false},
 }
 
-// PenOf returns how layer l is drawn. An unknown layer is drawn thin in black.
+// PenOf returns how layer l is drawn: one named with its depth as its kind is.
+// An unknown layer is drawn thin in black.
 func PenOf(l Layer) Pen {
 	for _, p := range Pens {
-		if p.Layer == l {
+		if p.Layer == l.Kind() {
+			p.Layer = l
 			return p
 		}
 	}

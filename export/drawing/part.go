@@ -15,11 +15,24 @@ const (
 	AsAtDrill             // as it lies at the drill: the turntable from its underside
 )
 
-// Parts returns the parts a plan has, in the order of its files.
+// Parts returns the parts that a plan's plate is put together from, in the order
+// of its files.
 func Parts(p plan.Plan) []plan.Part {
 	parts := []plan.Part{plan.PartBase, plan.PartTurntable}
 	if p.Collar != nil {
 		parts = append(parts, plan.PartCollar)
+	}
+	return parts
+}
+
+// AllPartsOf returns every part that is made, in the order of its files: those
+// of the plate and those that fittings need.
+func AllPartsOf(p plan.Plan) []plan.Part {
+	parts := Parts(p)
+	for _, part := range [...]plan.Part{plan.PartWearRing, plan.PartCarrier, plan.PartPad} {
+		if plate.ThicknessOf(p, part) > 0 {
+			parts = append(parts, part)
+		}
 	}
 	return parts
 }
@@ -31,24 +44,56 @@ func (v View) Mirrored(part plan.Part) bool {
 
 // Part draws one part with the pivot at the origin, without any lettering but
 // its holes' own: outline, bore, features, and the seats or the pockets it
-// holds with their pitch circles and tracks.
+// holds with their pitch circles and tracks. A carrier and its pad have the
+// catch at the origin.
 func Part(pl *plate.Plate, part plan.Part, v View) Drawing {
 	var d Drawing
-	outline(&d, pl, part)
-	featureShapes(&d, pl, part)
-	if part == pl.SeatsPart {
-		seatShapes(&d, pl)
+	switch part {
+	case plan.PartWearRing:
+		wearRing(&d, pl)
+	case plan.PartCarrier, plan.PartPad:
+		carrier(&d, pl, part)
+	default:
+		platePart(&d, pl, part)
 	}
-	if part == pl.CatchPart {
-		pocketShapes(&d, pl)
-	}
-	witness(&d, pl, part)
-	if !v.Mirrored(part) {
+	if !v.Mirrored(Like(pl, part)) {
 		return d
 	}
 	var out Drawing
 	out.Place(d, Transform{Mirror: true, Scale: 1})
 	return out
+}
+
+// platePart draws one of the parts that the plate is put together from.
+func platePart(d *Drawing, pl *plate.Plate, part plan.Part) {
+	outline(d, pl, part)
+	if part == pl.SeatsPart {
+		wearRingEdges(d, pl, WearRing, WearRing)
+	}
+	featureShapes(d, pl, part)
+	if part == plan.PartCollar {
+		screwHeads(d, pl)
+	}
+	if part == pl.SeatsPart {
+		seatShapes(d, pl)
+	}
+	if part == pl.CatchPart {
+		pocketShapes(d, pl)
+		carrierOutlines(d, pl)
+	}
+	witness(d, pl, part)
+}
+
+// Like returns the part of the plate that a part lies like at the drill: a wear
+// ring like the part it is let into.
+func Like(pl *plate.Plate, part plan.Part) plan.Part {
+	switch part {
+	case plan.PartWearRing:
+		return pl.SeatsPart
+	case plan.PartCarrier, plan.PartPad:
+		return plan.PartBase // top up: they are alike on both sides
+	}
+	return part
 }
 
 // outline draws a part's outer edge, and its round opening on the pivot.
@@ -112,6 +157,9 @@ func pocketShapes(d *Drawing, pl *plate.Plate) {
 		if p.Rim > 0 {
 			d.AddItem(PocketRim, Circle{p.Centre, p.Rim / 2}, item)
 		}
+		if p.KnockOut > 0 && p.BodyDepth < plate.ThicknessOf(pl.Plan, pl.CatchPart) {
+			d.AddItem(KnockOut, Circle{p.Centre, p.KnockOut / 2}, item)
+		}
 		cross(d, p.Centre, p.Widest()/2)
 	}
 }
@@ -133,15 +181,36 @@ func featureShapes(d *Drawing, pl *plate.Plate, part plan.Part) {
 		if f.Part != part {
 			continue
 		}
-		layer := Slots
-		switch {
-		case f.Screw:
-			layer = Screws
-		case f.Kind == plan.Hole:
-			layer = Holes
-		}
+		layer := layerOf(pl, f)
 		for _, s := range around(f.Core, f.Half) {
 			d.AddItem(layer, s, Item{FeatureItem, i})
 		}
 	}
+}
+
+// fittingLayers are the layers of fittings.
+var fittingLayers = map[plate.Fitting]Layer{
+	plate.EndStopPin:      EndStops,
+	plate.EndStopSlot:     EndStops,
+	plate.ClampBolt:       Clamp,
+	plate.ClampSlot:       Clamp,
+	plate.DustSlot:        Dust,
+	plate.FenceSlot:       Fence,
+	plate.RegistrationPin: Registration,
+	plate.CarrierScrew:    CarrierHoles,
+}
+
+// layerOf returns the layer of a feature.
+func layerOf(pl *plate.Plate, f plate.Feature) Layer {
+	switch {
+	case f.Fitting != "":
+		return fittingLayers[f.Fitting]
+	case f.Screw && f.Part == plan.PartBase && pl.Plan.Making.Screws.Pilot > 0:
+		return ScrewPilots
+	case f.Screw:
+		return Screws
+	case f.Kind == plan.Hole:
+		return Holes
+	}
+	return Slots
 }

@@ -14,6 +14,9 @@ import (
 type Info struct {
 	Words *words.Catalogue
 	Date  string // as the caller writes it; empty: none given
+
+	// Depths gives the layers of a file that are cut names with their depths.
+	Depths bool
 }
 
 // The sizes of a file's lettering, mm (ISO 3098-1 series).
@@ -27,16 +30,20 @@ const (
 )
 
 // PartSheet draws one part as it lies at the drill, pivot at the origin, with
-// its seats' tags and, below, what the sheet must say.
+// its seats' tags and, below, what the sheet must say and which layers it has.
 func PartSheet(pl *plate.Plate, part plan.Part, info Info) Drawing {
 	d := Part(pl, part, AsAtDrill)
-	if part == pl.SeatsPart {
-		seatTags(&d, pl, AsAtDrill.Mirrored(part))
+	if part == pl.SeatsPart || part == plan.PartWearRing {
+		seatTags(&d, pl, AsAtDrill.Mirrored(pl.SeatsPart))
 	}
 	if part == pl.CatchPart {
 		pocketTags(&d, pl, AsAtDrill.Mirrored(part))
 	}
+	if info.Depths {
+		d.depthNames(pl, part)
+	}
 	notes(&d, partNotes(pl, part, info))
+	layerTable(&d, pl, part, info.Words)
 	return d
 }
 
@@ -45,13 +52,13 @@ func PartSheet(pl *plate.Plate, part plan.Part, info Info) Drawing {
 func AllParts(pl *plate.Plate, info Info) Drawing {
 	var d Drawing
 	x := 0.0
-	for k, part := range Parts(pl.Plan) {
+	for k, part := range AllPartsOf(pl.Plan) {
 		sheet := PartSheet(pl, part, info)
 		b := sheet.Bounds()
 		if k > 0 {
 			x = math.Ceil(x + partGap - b.Min.X) // whole, so that the name says it exactly
 		}
-		frame(&sheet, plate.OutlineOf(pl.Plan, part), info.Words.Text("sheet.frame", words.Args{
+		frame(&sheet, plate.OutlineOf(pl.Plan, part), info.Words.Text(byOrigin(part, "sheet.frame", "sheet.frame.middle"), words.Args{
 			"Part": PartName(info.Words, part), "X": words.MM(x), "Y": words.MM(0),
 		}))
 		d.Place(sheet, Transform{Scale: 1, Move: geom.Point{X: x}})
@@ -70,8 +77,26 @@ func frame(d *Drawing, o plate.Outline, name string) {
 	d.Add(Lettering, Text{At: geom.Point{X: left, Y: up + tagSize}, Size: noteSize, Text: name})
 }
 
+// byOrigin returns the key of a text for what lies at a part's origin: the pivot,
+// or the middle of a part that it does not pass through.
+func byOrigin(part plan.Part, pivot, middle string) string {
+	if part == plan.PartCarrier || part == plan.PartPad {
+		return middle
+	}
+	return pivot
+}
+
 // PartName returns the name of a part in words.
 func PartName(c *words.Catalogue, part plan.Part) string { return c.Text("part." + string(part)) }
+
+// MaterialName returns the name of a material in words; one that the catalogue
+// does not know as the plan writes it.
+func MaterialName(c *words.Catalogue, material string) string {
+	if key := "material." + material; c.Has(key) {
+		return c.Text(key)
+	}
+	return material
+}
 
 // ViewName says which face of a part is shown, as it lies at the drill.
 func ViewName(c *words.Catalogue, part plan.Part) string {
@@ -83,8 +108,11 @@ func partNotes(pl *plate.Plate, part plan.Part, info Info) []string {
 	c := info.Words
 	lines := []string{
 		strings.Join(strings.Fields(pl.Plan.Title), " "), // on one line, however it was typed
-		c.Text("sheet.part", words.Args{"Part": PartName(c, part), "View": ViewName(c, part)}),
-		c.Text("sheet.units"),
+		c.Text("sheet.part", words.Args{"Part": PartName(c, part), "View": ViewName(c, Like(pl, part))}),
+		c.Text("sheet.thick", words.Args{
+			"Thickness": words.MM(plate.ThicknessOf(pl.Plan, part)), "Material": MaterialName(c, plate.MaterialOf(pl.Plan, part)),
+		}),
+		c.Text(byOrigin(part, "sheet.units", "sheet.units.middle")),
 	}
 	if info.Date != "" {
 		lines = append(lines, c.Text("sheet.date", words.Args{"Date": info.Date}))

@@ -49,7 +49,7 @@ func Write(w io.Writer, pages []drawing.Page, meta Meta) error {
 	f.AddUTF8FontFromBytes(family, "", fonts.Regular)
 	for _, p := range pages {
 		f.AddPageFormat(upright, size(p))
-		newPen(f, p.Height).draw(p.Drawing)
+		newPen(f, p.Height).page(p)
 	}
 	if err := f.Output(w); err != nil {
 		return fmt.Errorf("pdf: %w", err)

@@ -33,6 +33,20 @@ func newPen(f *fpdf.Fpdf, height float64) *pen {
 	return p
 }
 
+// page draws a page, stretched from its lower left corner.
+func (p *pen) page(s drawing.Page) {
+	if s.Stretch.None() {
+		p.draw(s.Drawing)
+		return
+	}
+	p.f.TransformBegin()
+	p.f.TransformScale(s.Stretch.X*percent, s.Stretch.Y*percent, 0, s.Height)
+	p.draw(s.Drawing)
+	p.f.TransformEnd()
+}
+
+const percent = 100.0
+
 // draw draws the tinted grounds, then everything else in order.
 func (p *pen) draw(d drawing.Drawing) {
 	for _, ground := range [2]bool{true, false} {

@@ -1,6 +1,7 @@
 package pdf_test
 
 import (
+	"bytes"
 	"encoding/xml"
 	"fmt"
 	"math"
@@ -216,4 +217,19 @@ func FuzzText(f *testing.F) {
 			require.Contains(t, string(run(t, data, "pdftotext", toStdout)), "end")
 		}
 	})
+}
+
+// TestStretchedPagesPrintStretched measures a circle on a page that makes up for
+// a printer which is 1 % short across and 1.5 % long up the page.
+func TestStretchedPagesPrintStretched(t *testing.T) {
+	page := a4(drawing.Witness, drawing.Circle{Centre: geom.Point{X: 100, Y: 140}, Radius: 50})
+	page.Stretch = drawing.Stretch{X: 1.01, Y: 0.985}
+	x1, y1, x2, y2 := rasterOf(t, page).inked()
+	w := drawing.PenOf(drawing.Witness).Width / 2
+	assert.InDelta(t, (50-w)*1.01, x1, exactLength)
+	assert.InDelta(t, (150+w)*1.01, x2, exactLength)
+	assert.InDelta(t, (90-w)*0.985, y1, exactLength)
+	assert.InDelta(t, (190+w)*0.985, y2, exactLength)
+	page.Stretch.Y = 0
+	require.ErrorContains(t, pdf.Write(&bytes.Buffer{}, []drawing.Page{page}, pdf.Meta{}), "stretched")
 }

@@ -18,12 +18,12 @@ type Card struct {
 // with which tools, and how long it takes. It is itself a program, of comments
 // and an end alone: one program cuts one part, so a file for all parts that
 // moved a machine would be a trap. The only errors are those of to.
-func WriteCard(to io.Writer, title string, set plan.Router, cards []Card, info drawing.Info) error {
-	c := newCode(set)
+func WriteCard(to io.Writer, p plan.Plan, cards []Card, info drawing.Info) error {
+	c := newCode(p.RouterSettings())
 	w := inUnit(info.Words, c.unit)
 	c.block("%")
 	c.comment(w.Text("router.card.name"))
-	c.comment(title)
+	c.comment(p.Title)
 	if info.Date != "" {
 		c.comment(w.Text("sheet.date", words.Args{"Date": info.Date}))
 	}
@@ -36,6 +36,9 @@ func WriteCard(to io.Writer, title string, set plan.Router, cards []Card, info d
 			"N": card.Holes(), "Time": Clock(w, card.Seconds),
 		}))
 		c.tools(card.Program, w)
+	}
+	for _, part := range drawing.AllPartsOf(p)[len(drawing.Parts(p)):] {
+		c.comment(w.Text("router.card.part", words.Args{"Part": drawing.PartName(w, part)}))
 	}
 	for _, key := range cautions {
 		c.comment(w.Text(key))

@@ -52,10 +52,13 @@ const (
 type Refusal struct{ Problems []Problem }
 
 // Error returns one line a problem, in English.
-func (r *Refusal) Error() string { return r.Text(words.English()) }
+func (r *Refusal) Error() string { return r.In(words.English()) }
 
-// Text returns one line a problem.
-func (r *Refusal) Text(c *words.Catalogue) string {
+// Refused tells it from an error that is nobody's decision.
+func (*Refusal) Refused() {}
+
+// In returns one line a problem.
+func (r *Refusal) In(c *words.Catalogue) string {
 	lines := make([]string, len(r.Problems))
 	for i, p := range r.Problems {
 		lines[i] = p.Text(c)

@@ -201,7 +201,7 @@ func TestCardMovesNothing(t *testing.T) {
 		cards = append(cards, router.Card{Program: p, File: "plate-" + string(p.Part) + ".ngc"})
 	}
 	var b bytes.Buffer
-	require.NoError(t, router.WriteCard(&b, "Trial", plan.DefaultRouter(), cards, info()))
+	require.NoError(t, router.WriteCard(&b, trial(), cards, info()))
 	m := replayed(t, b.String())
 	assert.Empty(t, m.motions)
 	said := strings.Join(m.comments, "\n")
@@ -214,7 +214,7 @@ func TestCardOfAPlanWithNothingToCut(t *testing.T) {
 	p := plan.Default()
 	p.Turntable.PivotBore, p.Catch.FlangeDiameter = 0, 0
 	var b bytes.Buffer
-	require.NoError(t, router.WriteCard(&b, p.Title, p.RouterSettings(), nil, info()))
+	require.NoError(t, router.WriteCard(&b, p, nil, info()))
 	assert.Contains(t, commentsIn(t, b.String()), words.English().Text("router.card.nothing"))
 }
 

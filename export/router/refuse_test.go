@@ -123,7 +123,7 @@ func TestRefusalsInWords(t *testing.T) {
 			"spindle-off", "approach-high", "too-deep", "spoil-board", "tool-too-wide", "tool-too-short", "chamfer-bottoms", "too-long",
 		} {
 			said := router.Problem{ID: id, Part: plan.PartBase, Job: router.Seat, Tag: "A1", Value: 7.5, Limit: 6.25, Unit: "mm"}.Text(c)
-			assert.Contains(t, said, "7.5", id)
+			assert.Contains(t, said, c.Decimal("7.5"), id)
 			assert.NotContains(t, said, "[", id)
 			assert.NotContains(t, said, "nil", id)
 		}

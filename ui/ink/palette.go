@@ -111,6 +111,8 @@ func (p Palette) stroke(pen drawing.Pen) Stroke {
 	switch pen.Layer {
 	case drawing.Lettering, drawing.Witness:
 		s.Colour = p.Ink
+	case drawing.WearRing:
+		s.Fill = color.RGBA{} // what lies inside the ring is not cut away
 	case drawing.Outline:
 		s.Fill = color.RGBA{}
 		s.Hatch = edgeHatch

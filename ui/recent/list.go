@@ -115,7 +115,7 @@ func (l *List) write(files []string) error {
 		return nil
 	}
 	if err := os.MkdirAll(filepath.Dir(l.path), 0o700); err != nil {
-		return &export.FileError{Doing: "write", Path: l.path, Reason: export.Reason(err), Err: err}
+		return &export.FileError{Doing: "write", Path: l.path, Err: err}
 	}
 	err := export.WriteFile(l.path, func(w io.Writer) error {
 		e := json.NewEncoder(w)

@@ -3,13 +3,12 @@ package recovery
 import (
 	"bytes"
 	"encoding/json"
-	"errors"
-	"fmt"
 	"io"
 	"os"
 	"time"
 	"unicode/utf8"
 
+	"stopwright/assets/words"
 	"stopwright/detent/plan"
 	"stopwright/ui/diskfile"
 )
@@ -61,7 +60,7 @@ func encode(c Copy) ([]byte, error) {
 }
 
 // errNotCopy means that a file is no copy of a plan.
-var errNotCopy = errors.New("this is not a recovery copy")
+var errNotCopy error = &words.Error{Saying: words.Phrase{Key: "recover.notcopy"}}
 
 // decode reads the file of a copy.
 func decode(content []byte) (Copy, error) {
@@ -70,8 +69,9 @@ func decode(content []byte) (Copy, error) {
 		return Copy{}, errNotCopy
 	}
 	if d.Version > formatVersion {
-		return Copy{}, fmt.Errorf("this recovery copy is version %d, this program reads version %d: open it with a newer program",
-			d.Version, formatVersion)
+		return Copy{}, &words.Error{Saying: words.Phrase{
+			Key: "recover.newer", Args: words.Args{"Version": d.Version, "Reads": formatVersion},
+		}}
 	}
 	p, err := plan.Decode(bytes.NewReader(d.Plan))
 	return Copy{p, d.Path, d.File, d.Time}, err

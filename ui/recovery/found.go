@@ -29,7 +29,7 @@ func Find(folder string) ([]*Found, error) {
 		return nil, nil
 	}
 	if err != nil {
-		return nil, &export.FileError{Doing: "read", Path: folder, Reason: export.Reason(err), Err: err}
+		return nil, &export.FileError{Doing: "read", Path: folder, Err: err}
 	}
 	var found, unreadable []*Found
 	for _, id := range ids(entries) {
@@ -83,7 +83,7 @@ func (f *Found) Release() { f.slot.release() }
 func (f *Found) Discard() error {
 	if err := f.slot.remove(); err != nil {
 		path := f.slot.base + copyEnding
-		return &export.FileError{Doing: "remove", Path: path, Reason: export.Reason(err), Err: err}
+		return &export.FileError{Doing: "remove", Path: path, Err: err}
 	}
 	return nil
 }

@@ -264,3 +264,23 @@ func TestTheFolderIsNobodyElses(t *testing.T) {
 }
 
 func TestDelay(t *testing.T) { assert.Equal(t, promised, recovery.Delay) }
+
+// A clock that is put back, by hand or by the network, neither hides a copy nor
+// lets one take the place of another.
+func TestAClockPutBackLosesNothing(t *testing.T) {
+	dir := folder(t)
+	left(t, dir, "before", 0)
+	left(t, dir, "a day back", -24*time.Hour)
+	left(t, dir, "the same second again", 0)
+	assert.ElementsMatch(t, []string{"before", "a day back", "the same second again"}, titles(t, dir))
+
+	p := start(dir)
+	p.edit("first")
+	p.wait(promised)
+	p.clock.now = p.clock.now.Add(-time.Hour)
+	p.edit("second")
+	p.wait(promised)
+	p.crash()
+	assert.Contains(t, titles(t, dir), "second")
+	assert.NotContains(t, titles(t, dir), "first", "one program has one copy, its last")
+}

@@ -55,7 +55,7 @@ func newSlot(folder string, now time.Time) (*slot, error) {
 }
 
 func cannotKeep(folder string, err error) error {
-	return &export.FileError{Doing: "write", Path: folder, Reason: export.Reason(err), Err: err}
+	return &export.FileError{Doing: "write", Path: folder, Err: err}
 }
 
 // claim takes over a slot left behind, or gives errHeld.

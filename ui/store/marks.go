@@ -39,6 +39,11 @@ func (s *Store) Marks() Marks {
 			add(set.Tracks, f.Tracks)
 		}
 	}
+	for i, f := range s.report.Plate.Features {
+		if !f.Screw && f.Index == s.selection.Feature {
+			m.Selected.Features[i] = true
+		}
+	}
 	chosen := map[int]bool{}
 	add(chosen, s.selection.Stops)
 	for _, stop := range s.report.Plate.Stops {

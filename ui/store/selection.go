@@ -3,18 +3,19 @@ package store
 import "slices"
 
 // Selection is what the maker is looking at: some stops of the plan, or one
-// finding. At most one of the two is chosen.
+// finding, or one feature. At most one of the three is chosen.
 type Selection struct {
 	Stops   []int // into the plan's stops, in order
 	Lead    int   // the stop chosen last; -1: none
 	Finding int   // into the report's findings; -1: none
+	Feature int   // into the plan's features; -1: none
 }
 
 // Has reports whether a stop is selected.
 func (sel Selection) Has(stop int) bool { return slices.Contains(sel.Stops, stop) }
 
 // noSelection is nothing chosen.
-func noSelection() Selection { return Selection{Lead: -1, Finding: -1} }
+func noSelection() Selection { return Selection{Lead: -1, Finding: -1, Feature: -1} }
 
 // only selects one stop, or nothing.
 func only(stop int) Selection {
@@ -25,11 +26,14 @@ func only(stop int) Selection {
 	return sel
 }
 
-// within drops what a plan of n stops does not have. Findings are made anew by
+// within drops what a plan of n stops and so many features does not have. Findings are made anew by
 // every edit, so none stays chosen.
-func (sel Selection) within(n int) Selection {
+func (sel Selection) within(n, features int) Selection {
 	stops := slices.DeleteFunc(slices.Clone(sel.Stops), func(i int) bool { return i >= n })
-	out := Selection{Stops: stops, Lead: sel.Lead, Finding: -1}
+	out := Selection{Stops: stops, Lead: sel.Lead, Finding: -1, Feature: sel.Feature}
+	if out.Feature >= features {
+		out.Feature = -1
+	}
 	if out.Lead >= n {
 		out.Lead = -1
 		if len(stops) > 0 {
@@ -70,7 +74,7 @@ func (s *Store) ToggleStop(stop int) {
 	if stop < 0 || stop >= len(s.plan.Stops) {
 		return
 	}
-	sel := Selection{Stops: slices.Clone(s.selection.Stops), Lead: stop, Finding: -1}
+	sel := Selection{Stops: slices.Clone(s.selection.Stops), Lead: stop, Finding: -1, Feature: -1}
 	at, found := slices.BinarySearch(sel.Stops, stop)
 	if !found {
 		sel.Stops = slices.Insert(sel.Stops, at, stop)
@@ -101,9 +105,18 @@ func (s *Store) SelectFinding(finding int) {
 	s.choose(sel)
 }
 
+// SelectFeature selects a feature of the plan; -1 selects nothing.
+func (s *Store) SelectFeature(feature int) {
+	sel := noSelection()
+	if feature < len(s.plan.Features) {
+		sel.Feature = max(feature, -1)
+	}
+	s.choose(sel)
+}
+
 func (s *Store) choose(sel Selection) {
 	now := s.selection
-	if sel.Lead != now.Lead || sel.Finding != now.Finding || !slices.Equal(sel.Stops, now.Stops) {
+	if sel.Lead != now.Lead || sel.Finding != now.Finding || sel.Feature != now.Feature || !slices.Equal(sel.Stops, now.Stops) {
 		s.selection = sel
 		s.tell(SelectionChanged)
 	}

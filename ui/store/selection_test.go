@@ -19,13 +19,13 @@ func TestSelectOneStop(t *testing.T) {
 	s := store.New(withStops(0, 30, 60))
 	told := heard(s)
 	s.SelectStop(2)
-	assert.Equal(t, store.Selection{Stops: []int{2}, Lead: 2, Finding: -1}, s.Selection())
+	assert.Equal(t, store.Selection{Stops: []int{2}, Lead: 2, Finding: -1, Feature: -1}, s.Selection())
 	s.SelectStop(2)
 	assert.Equal(t, []store.Change{store.SelectionChanged}, *told, "the same again is no change")
 	for _, none := range []int{-1, 3, -7} {
 		s.SelectStop(1)
 		s.SelectStop(none)
-		assert.Equal(t, store.Selection{Lead: -1, Finding: -1}, s.Selection(), "there is no stop %d", none)
+		assert.Equal(t, store.Selection{Lead: -1, Finding: -1, Feature: -1}, s.Selection(), "there is no stop %d", none)
 	}
 }
 
@@ -54,7 +54,7 @@ func TestToggleStops(t *testing.T) {
 func TestSelectAllStops(t *testing.T) {
 	s := store.New(withStops(0, 30, 60))
 	s.SelectAllStops()
-	assert.Equal(t, store.Selection{Stops: []int{0, 1, 2}, Lead: 2, Finding: -1}, s.Selection())
+	assert.Equal(t, store.Selection{Stops: []int{0, 1, 2}, Lead: 2, Finding: -1, Feature: -1}, s.Selection())
 	assert.True(t, s.Selection().Has(1))
 	assert.False(t, s.Selection().Has(3))
 	s.Load(plan.Default(), "")
@@ -67,9 +67,9 @@ func TestAStopOrAFindingIsSelectedNeverBoth(t *testing.T) {
 	require.NotEmpty(t, s.Report().Findings)
 	s.SelectStop(2)
 	s.SelectFinding(0)
-	assert.Equal(t, store.Selection{Lead: -1, Finding: 0}, s.Selection())
+	assert.Equal(t, store.Selection{Lead: -1, Finding: 0, Feature: -1}, s.Selection())
 	s.SelectStop(1)
-	assert.Equal(t, store.Selection{Stops: []int{1}, Lead: 1, Finding: -1}, s.Selection())
+	assert.Equal(t, store.Selection{Stops: []int{1}, Lead: 1, Finding: -1, Feature: -1}, s.Selection())
 	for _, none := range []int{-1, -9, len(s.Report().Findings)} {
 		s.SelectFinding(0)
 		s.SelectFinding(none)
@@ -87,7 +87,7 @@ func TestASelectionStaysWithinThePlan(t *testing.T) {
 
 	s.SelectAllStops()
 	require.NoError(t, s.Edit("fewer", func(p *plan.Plan) { p.Stops = p.Stops[:2] }))
-	assert.Equal(t, store.Selection{Stops: []int{0, 1}, Lead: 1, Finding: -1}, s.Selection())
+	assert.Equal(t, store.Selection{Stops: []int{0, 1}, Lead: 1, Finding: -1, Feature: -1}, s.Selection())
 	require.NoError(t, s.Edit("none", func(p *plan.Plan) { p.Stops = nil }))
 	assert.Equal(t, -1, s.Selection().Lead)
 	assert.Empty(t, chosen(s))
@@ -116,7 +116,7 @@ func TestSortingKeepsTheSelection(t *testing.T) {
 	s.ToggleStop(0)
 	require.NoError(t, s.SortStops("sort"))
 	require.Equal(t, []float64{-5, 0, 30, 40}, angles(s))
-	assert.Equal(t, store.Selection{Stops: []int{2, 3}, Lead: 3, Finding: -1}, s.Selection())
+	assert.Equal(t, store.Selection{Stops: []int{2, 3}, Lead: 3, Finding: -1, Feature: -1}, s.Selection())
 }
 
 func TestSortingAListInOrderLeavesTheFindingSelected(t *testing.T) {

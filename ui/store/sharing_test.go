@@ -38,7 +38,9 @@ func sharingPlan() plan.Plan {
 	p.Features = []plan.Feature{plan.NewFeature(p)}
 	collar, reference := plan.NewCollar(p.Turntable), 0.0
 	p.Collar, p.Shop.Reference = &collar, &reference
-	p.Tool = &plan.Tool{Marks: []plan.Mark{{Angle: 30, X: 100}}}
+	tool := plan.NewTool()
+	tool.Marks = []plan.Mark{{Angle: 30, X: 100}}
+	p.Tool = &tool
 	return p
 }
 

@@ -14,7 +14,7 @@ type Change int
 // The changes.
 const (
 	PlanChanged      Change = 1 << iota // the plan and its report
-	SelectionChanged                    // the selected stop or finding
+	SelectionChanged                    // the selected stops, finding or feature
 	FileChanged                         // path, or whether all is saved
 	ViewChanged                         // how the plate is looked at
 	TurnChanged                         // how far the table is turned on screen
@@ -95,7 +95,7 @@ func symmetric(p plan.Plan) bool {
 // put makes p the plan and solves it.
 func (s *Store) put(p plan.Plan) {
 	s.plan, s.report = p, detent.Solve(p)
-	s.selection = s.selection.within(len(p.Stops))
+	s.selection = s.selection.within(len(p.Stops), len(p.Features))
 	if p.Collar == nil && s.view.Part == plan.PartCollar {
 		s.view.Part = "" // there is nothing to see
 	}

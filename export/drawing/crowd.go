@@ -1,0 +1,70 @@
+package drawing
+
+import (
+	"math"
+
+	"stopwright/detent/geom"
+)
+
+// Crowd holds what already stands on a page, by the squares of a grid it
+// touches, so that the next text is compared only with what is near it.
+type Crowd map[[2]int][]taken
+
+// taken is a box that a text fills, or a hole when its radius is above 0.
+type taken struct {
+	box    Bounds
+	radius float64
+}
+
+const (
+	crowdSquare = 5.0 // mm
+	// CrowdApart is how far things are apart that are still told apart, mm.
+	CrowdApart = 0.3
+)
+
+// squares calls yield with every square of the grid that a box touches.
+func squares(box Bounds, yield func(square [2]int)) {
+	index := func(x float64) int { return int(math.Floor(x / crowdSquare)) }
+	for i := index(box.Min.X - CrowdApart); i <= index(box.Max.X+CrowdApart); i++ {
+		for j := index(box.Min.Y - CrowdApart); j <= index(box.Max.Y+CrowdApart); j++ {
+			yield([2]int{i, j})
+		}
+	}
+}
+
+func (c Crowd) add(t taken) {
+	squares(t.box, func(q [2]int) { c[q] = append(c[q], t) })
+}
+
+// AddBox takes the place of a box, mm.
+func (c Crowd) AddBox(box Bounds) { c.add(taken{box: box}) }
+
+// AddHole takes the place of a hole, mm; nothing may be written into it.
+func (c Crowd) AddHole(at geom.Point, radius float64) {
+	r := geom.Point{X: radius, Y: radius}
+	c.add(taken{Bounds{Min: at.Sub(r), Max: at.Add(r)}, radius})
+}
+
+// Room reports whether a box keeps clear of all that is taken.
+func (c Crowd) Room(box Bounds) bool {
+	free := true
+	squares(box, func(q [2]int) {
+		for _, t := range c[q] {
+			free = free && t.clear(box)
+		}
+	})
+	return free
+}
+
+// clear reports whether a box keeps apart from what is taken.
+func (t taken) clear(box Bounds) bool {
+	if t.radius > 0 {
+		at := t.box.Min.Add(t.box.Max).Scale(0.5)
+		nearest := geom.Point{X: clamp(at.X, box.Min.X, box.Max.X), Y: clamp(at.Y, box.Min.Y, box.Max.Y)}
+		return at.Distance(nearest) >= t.radius+CrowdApart
+	}
+	return box.Min.X >= t.box.Max.X+CrowdApart || t.box.Min.X >= box.Max.X+CrowdApart ||
+		box.Min.Y >= t.box.Max.Y+CrowdApart || t.box.Min.Y >= box.Max.Y+CrowdApart
+}
+
+func clamp(x, lo, hi float64) float64 { return max(lo, min(x, hi)) }

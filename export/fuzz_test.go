@@ -1,0 +1,73 @@
+package export
+
+import (
+	"bytes"
+	"fmt"
+	"os"
+	"path/filepath"
+	"regexp"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/require"
+
+	"stopwright/assets/words"
+	"stopwright/detent"
+	"stopwright/detent/plan"
+)
+
+const (
+	// fuzzSeats and fuzzFeatures keep a plan small enough that thousands are
+	// tried in a minute.
+	fuzzSeats    = 100
+	fuzzFeatures = 100
+	// patience is far more than any such plan takes on the slowest machine: what
+	// takes longer never ends.
+	patience = 2 * time.Minute
+)
+
+// notNumbers is how Go writes what is no number, where it stands alone.
+var notNumbers = regexp.MustCompile(`\bNaN\b|[+-]Inf\b`)
+
+// Whatever plan is accepted is worked out and comes out as every kind of file:
+// without a panic, without an end that never comes, and with nothing but
+// numbers where numbers belong.
+func FuzzPlan(f *testing.F) {
+	for _, name := range []string{"example.stopwright", "example-proved.stopwright"} {
+		text, err := os.ReadFile(filepath.Join("..", "testdata", "plans", name))
+		require.NoError(f, err)
+		f.Add(text)
+	}
+	f.Fuzz(func(t *testing.T, data []byte) {
+		p, err := plan.Decode(bytes.NewReader(data))
+		if err != nil || 2*len(p.Stops)*len(p.Catches) > fuzzSeats || len(p.Features) > fuzzFeatures {
+			return
+		}
+		defer time.AfterFunc(patience, func() { panic(fmt.Sprintf("no end to this plan:\n%s", data)) }).Stop()
+		said := notNumbers.Match(data) // by the maker, in a label
+		sound := func(name string, text []byte) {
+			if !said && notNumbers.Match(text) {
+				t.Fatalf("%s holds %q", name, notNumbers.Find(text))
+			}
+		}
+
+		r, err := detent.Study(t.Context(), detent.Solve(p))
+		require.NoError(t, err)
+		for _, language := range words.Languages() {
+			c, err := words.In(language)
+			require.NoError(t, err)
+			var report bytes.Buffer
+			require.NoError(t, r.Encode(&report, c))
+			sound("the report", report.Bytes())
+		}
+		var q Request
+		for _, format := range Formats {
+			*format.Path(&q) = "plate." + format.Name
+		}
+		for _, o := range q.outputs(r) {
+			var file bytes.Buffer
+			require.NoError(t, o.write(&file), o.path)
+			sound(o.path, file.Bytes())
+		}
+	})
+}

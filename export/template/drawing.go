@@ -1,0 +1,162 @@
+package template
+
+import (
+	"slices"
+
+	"stopwright/assets/words"
+	"stopwright/detent/geom"
+	"stopwright/detent/plan"
+	"stopwright/detent/plate"
+	"stopwright/export/drawing"
+)
+
+// The crosses at the centres, mm. Their middles are open, so that the point of a
+// centre punch is seen to stand where it should.
+const (
+	open     = 0.75 // radius of the middle
+	overhang = 2.0  // of an arm past its hole
+	leastArm = 2.0  // radius that a cross is drawn as round, where there is no hole
+)
+
+// Drawing draws one part as it lies at the drill, at full size with the pivot at
+// the origin: its outlines and holes, an open cross at every centre, the pitch
+// circles between the holes, and the holes' tags where there is room for them.
+func Drawing(pl *plate.Plate, part plan.Part, c *words.Catalogue) drawing.Drawing {
+	var d drawing.Drawing
+	for _, e := range drawing.Part(pl, part, drawing.AsAtDrill).Entities {
+		switch e.Layer {
+		case drawing.Centres, drawing.Track, drawing.Ring:
+		default:
+			d.Entities = append(d.Entities, e)
+		}
+	}
+	all := marks(pl, part, c)
+	for _, m := range all {
+		cross(&d, m.at, m.radius)
+	}
+	rings(&d, all)
+	tags(&d, pl, part, all)
+	return d
+}
+
+// mark is a centre to be pricked.
+type mark struct {
+	at     geom.Point // as the part lies at the drill
+	radius float64    // of the hole; 0: none
+	ring   float64    // radius of its pitch circle; 0: none
+	names  []string   // what to write beside it, the longest first; none: nothing
+}
+
+// marks lists the centres of a part: the pivot, seats or pockets, and holes.
+func marks(pl *plate.Plate, part plan.Part, c *words.Catalogue) []mark {
+	var all []mark
+	if part != plan.PartCollar {
+		all = append(all, mark{radius: plate.BoreOf(pl.Plan, part) / 2})
+	}
+	if part == pl.SeatsPart {
+		for _, s := range pl.Seats {
+			all = append(all, mark{
+				plate.AtDrill(part, s.Centre), pl.Plan.Seat.Mouth() / 2, s.Radius,
+				[]string{s.Tag + "  " + c.Angle(s.Angle.Degrees()), s.Tag},
+			})
+		}
+	}
+	if part == pl.CatchPart {
+		for _, p := range pl.Pockets {
+			all = append(all, mark{plate.AtDrill(part, p.Centre), p.Widest() / 2, p.Radius, []string{p.Name}})
+		}
+	}
+	for _, f := range pl.Features {
+		if s, straight := f.Core.(geom.Segment); f.Part == part && straight && s.A == s.B {
+			all = append(all, mark{at: plate.AtDrill(part, s.A), radius: f.Half})
+		}
+	}
+	return all
+}
+
+// cross draws two lines at right angles that leave their middle open.
+func cross(d *drawing.Drawing, at geom.Point, radius float64) {
+	reach := max(radius, leastArm) + overhang
+	for q := range 4 {
+		arm := geom.Polar(1, geom.Angle(90*q))
+		d.Add(drawing.Centres, drawing.Line{A: at.Add(arm.Scale(open)), B: at.Add(arm.Scale(reach))})
+	}
+}
+
+// rings draws the pitch circles, left out where a hole is: the middles of the
+// crosses stay open.
+func rings(d *drawing.Drawing, all []mark) {
+	var radii []float64
+	for _, m := range all {
+		if m.ring > 0 && !slices.Contains(radii, m.ring) {
+			radii = append(radii, m.ring)
+		}
+	}
+	for _, r := range radii {
+		var at []geom.Angle
+		var half geom.Angle
+		for _, m := range all {
+			if m.ring == r {
+				at = append(at, m.at.Azimuth())
+				half = geom.FromRadians(m.radius / r)
+			}
+		}
+		slices.Sort(at)
+		for i, from := range at {
+			to := at[(i+1)%len(at)]
+			if i+1 == len(at) {
+				to += geom.FullTurn
+			}
+			if sweep := to - from - 2*half; sweep > 0 {
+				d.Add(drawing.Ring, drawing.ArcOf(geom.Arc{Radius: r, From: from + half, Sweep: sweep}))
+			}
+		}
+	}
+}
+
+// The holes' names, mm.
+const (
+	tagSize = 2.5
+	tagGap  = 1.2 // from the arms of the cross
+)
+
+// tags writes the holes' names on the pivot side of them or else outside, with
+// their angle where there is room for it, and leaves out those for which there
+// is none: they are in the drilling chart.
+func tags(d *drawing.Drawing, pl *plate.Plate, part plan.Part, all []mark) {
+	full, o := drawing.Crowd{}, plate.OutlineOf(pl.Plan, part)
+	for _, m := range all {
+		full.AddHole(m.at, m.radius+overhang)
+	}
+	for _, m := range all {
+		tag(d, full, m, o)
+	}
+}
+
+// tag writes the longest of a mark's names that has room on either side of it.
+func tag(d *drawing.Drawing, full drawing.Crowd, m mark, o plate.Outline) {
+	away := geom.Polar(1, m.at.Azimuth())
+	for _, name := range m.names {
+		name = drawing.Fit(name, tagSize, 12*tagSize)
+		half := geom.Point{X: drawing.TextWidth(name, tagSize) / 2, Y: tagSize / 2}
+		off := away.Scale(m.radius + overhang + tagGap + half.Y).Add(geom.Point{X: away.X * half.X})
+		for _, at := range [2]geom.Point{m.at.Sub(off), m.at.Add(off)} {
+			box := drawing.Bounds{Min: at.Sub(half), Max: at.Add(half)}
+			if full.Room(box) && inside(o, box) {
+				full.AddBox(box)
+				d.Add(drawing.Lettering, drawing.Text{At: at, Size: tagSize, Align: drawing.Centre, Text: name})
+				return
+			}
+		}
+	}
+}
+
+// inside reports whether a box lies within a part's edge.
+func inside(o plate.Outline, box drawing.Bounds) bool {
+	for _, corner := range [4]geom.Point{box.Min, box.Max, {X: box.Min.X, Y: box.Max.Y}, {X: box.Max.X, Y: box.Min.Y}} {
+		if o.Inside(corner) < drawing.CrowdApart {
+			return false
+		}
+	}
+	return true
+}

@@ -1,0 +1,48 @@
+// Package template makes the paper templates of a plan: each part at full size,
+// as it lies at the drill, with an open cross at every centre, tiled over sheets
+// of paper by package tile.
+package template
+
+import (
+	"strings"
+
+	"stopwright/assets/words"
+	"stopwright/detent/plan"
+	"stopwright/detent/plate"
+	"stopwright/export/drawing"
+	"stopwright/export/tile"
+)
+
+// Pages returns the templates of every part, one after the other, each part's
+// own first page before its sheets. The error is one of [tile.Pages].
+func Pages(pl *plate.Plate, info drawing.Info, paper drawing.Paper, corrected tile.Correction) ([]drawing.Page, error) {
+	var all []drawing.Page
+	for _, part := range drawing.Parts(pl.Plan) {
+		pages, err := tile.Pages(Sheet(pl, part, info), paper, corrected, info.Words)
+		if err != nil {
+			return nil, err
+		}
+		all = append(all, pages...)
+	}
+	return all, nil
+}
+
+// Sheet returns the template of one part.
+func Sheet(pl *plate.Plate, part plan.Part, info drawing.Info) tile.Sheet {
+	t := info.Words.Text
+	o := plate.OutlineOf(pl.Plan, part)
+	title := strings.TrimSpace(pl.Plan.Title)
+	if title == "" {
+		title = t("template.title")
+	}
+	return tile.Sheet{
+		Title:   title,
+		What:    drawing.PartName(info.Words, part) + ", " + t("chart.face."+string(plate.FaceOf(part))),
+		Date:    info.Date,
+		Drawing: Drawing(pl, part, info.Words),
+		Steps: []string{
+			t("template.step.check", words.Args{"Across": words.MM(2 * o.Reach(90)), "Along": words.MM(2 * o.Reach(0))}),
+			t("template.step.glue"), t("template.step.prick"),
+		},
+	}
+}
