@@ -14,7 +14,7 @@ type Report struct {
 	Findings []check.Finding // by check, in the order of [check.All]
 
 	Sampled *Sampled // of [Study]; nil before it, and where no ball clicks
-	Rooms []Room // ways to make room for all stops; only after [Study]
+	Rooms   []Room   // ways to make room for all stops; only after [Study]
 }
 
 // Solve works out the report of a plan that [plan.Validate] accepts. It takes
