@@ -43,7 +43,12 @@ func (w *Window) tabs() *container.AppTabs {
 	for _, p := range w.pageList {
 		tabs.Append(container.NewTabItem(w.words.Text("page."+string(p.id)), p.object))
 	}
-	tabs.OnSelected = func(*container.TabItem) { w.refreshPage() }
+	tabs.OnSelected = func(*container.TabItem) {
+		if w.page() != platePage {
+			w.say("") // what was said of the plate under the pointer
+		}
+		w.refreshPage()
+	}
 	return tabs
 }
 
