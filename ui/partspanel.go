@@ -33,9 +33,13 @@ var groups = []group{
 	{key: "group.base", prefixes: []string{"base."}},
 	{key: "group.collar", prefixes: []string{"collar."}},
 	{key: "group.catch", prefixes: []string{"catch.", "face_gap"}, presets: (*Window).catchPresets},
+	{key: "group.fits", prefixes: []string{"making.clearance_from", "making.knock_out", "making.pivot.", "making.screws."}},
+	{key: "group.sliders", prefixes: []string{"making.end_stops.", "making.clamp."}},
+	{key: "group.slots", prefixes: []string{"making.dust.", "making.fence.", "making.registration."}},
+	{key: "group.inserts", prefixes: []string{"making.wear_ring.", "making.carrier."}},
 	{key: "group.shop", prefixes: []string{"shop."}},
 	{key: "group.features", list: &featureList},
-	{key: "group.title", prefixes: []string{"title", "notes"}},
+	{key: "group.title", prefixes: []string{"title", "notes", "scale"}},
 }
 
 // partsPanel shows every decision of the plan but the stops, in sections.

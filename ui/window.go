@@ -38,6 +38,7 @@ type Window struct {
 	turnbar  *turnBar
 	clicks   *clickView
 	chart    *chartView
+	setting  *settingView
 	stock    *stockView
 	pageList []page             // beside the stops, in order
 	pages    *container.AppTabs // their tabs
@@ -46,7 +47,8 @@ type Window struct {
 	findings *findingList
 	status   *widget.Label
 	guide    *guide
-	greets   bool // shows the guide at the first start of all
+	handbook *handbook // nil: not open
+	greets   bool      // shows the guide at the first start of all
 
 	menuNames [2]string // the edits that the menu names, to undo and to redo
 }
@@ -89,6 +91,7 @@ func (w *Window) build() {
 	w.turnbar = newTurnBar(w)
 	w.clicks = newClickView(w)
 	w.chart = newChartView(w)
+	w.setting = newSettingView(w)
 	w.stock = newStockView(w)
 	w.parts = newPartsPanel(w)
 	w.findings = newFindingList(w)
