@@ -75,6 +75,7 @@ func (w *Window) fileMenu() *fyne.Menu {
 		w.command(t("menu.save"), fyne.KeyS, ctrl, func() { w.save(nil) }),
 		w.command(t("menu.saveas"), fyne.KeyS, ctrl|shift, func() { w.saveAs(nil) }),
 		w.command(t("menu.export"), fyne.KeyE, ctrl, w.askExport),
+		w.bundleCommand(), w.routerCommand(),
 		fyne.NewMenuItemSeparator(),
 		quit,
 	)
@@ -89,7 +90,7 @@ func (w *Window) editMenu() *fyne.Menu {
 	// The toolkit knows these two keys by names of its own. They stay enabled
 	// with nothing to undo in the plan, for the text being typed.
 	undo.Shortcut, redo.Shortcut = &fyne.ShortcutUndo{}, &fyne.ShortcutRedo{}
-	return fyne.NewMenu(t("menu.edit"),
+	return fyne.NewMenu(t("menu.edit"), append([]*fyne.MenuItem{
 		undo, redo,
 		fyne.NewMenuItemSeparator(),
 		w.command(t("menu.add"), fyne.KeyL, ctrl, func() { w.focus(w.stops.add) }),
@@ -97,7 +98,8 @@ func (w *Window) editMenu() *fyne.Menu {
 		w.command(t("menu.remove"), fyne.KeyDelete, ctrl, func() { w.removeStops(w.store.Selection().Stops...) }),
 		w.command(t("menu.all"), fyne.KeyA, ctrl|shift, w.store.SelectAllStops),
 		w.command(t("menu.sort"), "", 0, func() { w.report(w.store.SortStops(t("menu.sort"))) }),
-	)
+		fyne.NewMenuItemSeparator(),
+	}, w.roomCommands()...)...)
 }
 
 func (w *Window) viewMenu() *fyne.Menu {
