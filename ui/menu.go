@@ -97,6 +97,8 @@ func (w *Window) editMenu() *fyne.Menu {
 		w.command(t("menu.remove"), fyne.KeyDelete, ctrl, func() { w.removeStops(w.store.Selection().Stops...) }),
 		w.command(t("menu.all"), fyne.KeyA, ctrl|shift, w.store.SelectAllStops),
 		w.command(t("menu.sort"), "", 0, func() { w.report(w.store.SortStops(t("menu.sort"))) }),
+		fyne.NewMenuItemSeparator(),
+		w.settingMenu(),
 	)
 }
 
