@@ -74,6 +74,7 @@ func (v *toolPane) paintWander(c *ink.Canvas, d float64, p ink.Palette) {
 	high += (high - low) * headroom * float64(len(names)) // for the legend
 	aside := math.Max(1, (to-from)*0.04)
 	g := newPlot(c, d, p, from-aside, to+aside, plain(low-pad), plain(high+pad))
+	g.decimal = v.w.decimal
 	g.axes(v.w.words.Text("click.axis.table"), u.LengthSign())
 	for i, l := range lines {
 		v.curve(g, l, from, to, plain, strokes[i])

@@ -92,7 +92,8 @@ func (v *trendView) paint(c *ink.Canvas, d float64, p ink.Palette) {
 	}
 	pad := math.Max((high-low)*0.15, 1e-3)
 	g := newPlot(c, d, p, -0.04*last, last*1.04, low-pad, high+pad)
-	g.axesOf(v.w.words.Text("trend.axis", words.Args{"Since": v.trend.First}), v.w.words.Text("reading.axis"), "")
+	g.sign, g.decimal = "", v.w.decimal
+	g.axes(v.w.words.Text("trend.axis", words.Args{"Since": v.trend.First}), v.w.words.Text("reading.axis"))
 	for i, x := range days {
 		c.Disc(g.at(x, v.trend.Residuals[i]), 3*d, p.Ink)
 	}
