@@ -99,6 +99,7 @@ func (w *Window) editMenu() *fyne.Menu {
 		w.command(t("menu.all"), fyne.KeyA, ctrl|shift, w.store.SelectAllStops),
 		w.command(t("menu.sort"), "", 0, func() { w.report(w.store.SortStops(t("menu.sort"))) }),
 		fyne.NewMenuItemSeparator(),
+		w.settingMenu(),
 	}, w.roomCommands()...)...)
 }
 
