@@ -36,6 +36,7 @@ var Formats = []Format{
 	{"svg", func(q *Request) *string { return &q.SVG }, drawings(svg.Write)},
 	{"pdf", func(q *Request) *string { return &q.PDF }, charts(writePDF)},
 	{"csv", func(q *Request) *string { return &q.CSV }, charts(writeCSV)},
+	{"proof", func(q *Request) *string { return &q.Proof }, proofs},
 	{"template", func(q *Request) *string { return &q.Template }, templates},
 	{routerFormat, func(q *Request) *string { return &q.Router }, programs},
 }
@@ -57,7 +58,7 @@ func drawings(write func(io.Writer, drawing.Drawing) error) func(detent.Report, 
 }
 
 // endings are those of formats that are not called as their files end.
-var endings = map[string]string{"template": "-template.pdf", routerFormat: ".ngc"}
+var endings = map[string]string{"template": "-template.pdf", "proof": "-proof.pdf", routerFormat: ".ngc"}
 
 // Ending returns what the format's file is called beside a plan's: an ending, and
 // before it what tells it from another of the same kind.

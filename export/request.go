@@ -15,6 +15,7 @@ type Request struct {
 	SVG      string
 	PDF      string
 	CSV      string
+	Proof    string // proof sheet, a PDF
 	Template string // paper templates, a PDF
 	Router   string // card of the programs
 

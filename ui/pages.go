@@ -12,9 +12,11 @@ type pageID string
 
 // The pages.
 const (
-	platePage pageID = "plate"
-	clickPage pageID = "click"
-	chartPage pageID = "chart"
+	platePage   pageID = "plate"
+	clickPage   pageID = "click"
+	chartPage   pageID = "chart"
+	settingPage pageID = "setting"
+	stockPage   pageID = "stock"
 )
 
 // page is a page beside the stops.
@@ -32,6 +34,8 @@ func (w *Window) makePages() []page {
 		{platePage, container.NewBorder(w.tools.object, w.turnbar.object, nil, nil, w.plate), nil, w.plate},
 		{clickPage, w.clicks.object, w.clicks.refresh, nil},
 		{chartPage, w.chart.object, w.chart.refresh, nil},
+		{settingPage, w.setting.object, w.setting.refresh, nil},
+		{stockPage, w.stock.object, w.stock.refresh, w.stock.search},
 	}
 }
 
@@ -39,7 +43,7 @@ func (w *Window) makePages() []page {
 func (w *Window) tabs() *container.AppTabs {
 	tabs := container.NewAppTabs()
 	for _, p := range w.pageList {
-		tabs.Append(container.NewTabItem(w.words.Text("page."+string(p.id)), p.object))
+		tabs.Append(container.NewTabItem(w.words.Text("page."+string(p.id)), narrowed(p.object)))
 	}
 	tabs.OnSelected = func(*container.TabItem) { w.refreshPage() }
 	return tabs

@@ -38,6 +38,8 @@ type Window struct {
 	turnbar  *turnBar
 	clicks   *clickView
 	chart    *chartView
+	setting  *settingView
+	stock    *stockView
 	pageList []page             // beside the stops, in order
 	pages    *container.AppTabs // their tabs
 	studies  studies
@@ -46,6 +48,7 @@ type Window struct {
 	status   *widget.Label
 	guide    *guide
 	router   *routerSheet // nil: it is not open
+	handbook *handbook    // nil: not open
 	greets   bool         // shows the guide at the first start of all
 
 	menuNames [2]string // the edits that the menu names, to undo and to redo
@@ -89,6 +92,8 @@ func (w *Window) build() {
 	w.turnbar = newTurnBar(w)
 	w.clicks = newClickView(w)
 	w.chart = newChartView(w)
+	w.setting = newSettingView(w)
+	w.stock = newStockView(w)
 	w.parts = newPartsPanel(w)
 	w.findings = newFindingList(w)
 	w.pageList = w.makePages()
@@ -132,7 +137,7 @@ func (w *Window) changed(c store.Change) {
 	if c&store.PlanChanged != 0 {
 		w.chart.forget()
 	}
-	if c&(store.PlanChanged|store.TurnChanged|store.StudyChanged) != 0 {
+	if c&(store.PlanChanged|store.ViewChanged|store.TurnChanged|store.StudyChanged) != 0 {
 		w.refreshPage()
 	}
 	if c&(store.PlanChanged|store.FileChanged) != 0 {

@@ -12,7 +12,7 @@ import (
 )
 
 const exportUsage = `stopwright-cli export PLAN [--dxf F] [--svg F] [--pdf F] [--csv F]
-                             [--template F] [--router F]
+                             [--proof F] [--template F] [--router F]
                              [--date D] [--paper P] [--bar-x L] [--bar-y L]
                              [--layer-depths]
 
@@ -28,6 +28,8 @@ are written whatever the findings, which go to standard error.
   --svg F       the same as SVG, true to size, for a laser or a drawing program
   --pdf F       drilling chart to hang at the machine, a PDF
   --csv F       drilling chart for a spreadsheet
+  --proof F     proof sheet, a PDF: where the cut crosses the fence, what the
+                measured stops say, repairs, and room for the next readings
   --template F  paper templates of all parts at full size, to glue on and drill
                 through, tiled over sheets of paper: a PDF
   --router F    programs for a router, RS274/NGC: F-base, F-turntable and
