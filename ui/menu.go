@@ -90,7 +90,7 @@ func (w *Window) editMenu() *fyne.Menu {
 	// The toolkit knows these two keys by names of its own. They stay enabled
 	// with nothing to undo in the plan, for the text being typed.
 	undo.Shortcut, redo.Shortcut = &fyne.ShortcutUndo{}, &fyne.ShortcutRedo{}
-	return fyne.NewMenu(t("menu.edit"),
+	return fyne.NewMenu(t("menu.edit"), append([]*fyne.MenuItem{
 		undo, redo,
 		fyne.NewMenuItemSeparator(),
 		w.command(t("menu.add"), fyne.KeyL, ctrl, func() { w.focus(w.stops.add) }),
@@ -98,7 +98,8 @@ func (w *Window) editMenu() *fyne.Menu {
 		w.command(t("menu.remove"), fyne.KeyDelete, ctrl, func() { w.removeStops(w.store.Selection().Stops...) }),
 		w.command(t("menu.all"), fyne.KeyA, ctrl|shift, w.store.SelectAllStops),
 		w.command(t("menu.sort"), "", 0, func() { w.report(w.store.SortStops(t("menu.sort"))) }),
-	)
+		fyne.NewMenuItemSeparator(),
+	}, w.roomCommands()...)...)
 }
 
 func (w *Window) viewMenu() *fyne.Menu {

@@ -14,6 +14,7 @@ type pageID string
 const (
 	platePage   pageID = "plate"
 	clickPage   pageID = "click"
+	roomPage    pageID = "room"
 	chartPage   pageID = "chart"
 	settingPage pageID = "setting"
 	stockPage   pageID = "stock"
@@ -33,6 +34,7 @@ func (w *Window) makePages() []page {
 	return []page{
 		{platePage, container.NewBorder(w.tools.object, w.turnbar.object, nil, nil, w.plate), nil, w.plate},
 		{clickPage, w.clicks.object, w.clicks.refresh, nil},
+		{roomPage, w.room.object, w.room.refresh, nil},
 		{chartPage, w.chart.object, w.chart.refresh, nil},
 		{settingPage, w.setting.object, w.setting.refresh, nil},
 		{stockPage, w.stock.object, w.stock.refresh, w.stock.search},

@@ -37,6 +37,7 @@ type Window struct {
 	tools    *plateTools
 	turnbar  *turnBar
 	clicks   *clickView
+	room     *roomView
 	chart    *chartView
 	setting  *settingView
 	stock    *stockView
@@ -47,8 +48,8 @@ type Window struct {
 	findings *findingList
 	status   *widget.Label
 	guide    *guide
-	router   *routerSheet // nil: it is not open
 	handbook *handbook    // nil: not open
+	router   *routerSheet // nil: not open
 	greets   bool         // shows the guide at the first start of all
 
 	menuNames [2]string // the edits that the menu names, to undo and to redo
@@ -91,6 +92,7 @@ func (w *Window) build() {
 	w.tools = newPlateTools(w)
 	w.turnbar = newTurnBar(w)
 	w.clicks = newClickView(w)
+	w.room = newRoomView(w)
 	w.chart = newChartView(w)
 	w.setting = newSettingView(w)
 	w.stock = newStockView(w)
