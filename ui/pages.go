@@ -43,11 +43,17 @@ func (w *Window) makePages() []page {
 
 // tabs makes the tabs of the pages.
 func (w *Window) tabs() *container.AppTabs {
-	tabs := container.NewAppTabs()
+	var items []*container.TabItem // all at once: each that is appended lays all pages out anew
 	for _, p := range w.pageList {
-		tabs.Append(container.NewTabItem(w.words.Text("page."+string(p.id)), narrowed(p.object)))
+		items = append(items, container.NewTabItem(w.words.Text("page."+string(p.id)), narrowed(p.object)))
 	}
-	tabs.OnSelected = func(*container.TabItem) { w.refreshPage() }
+	tabs := container.NewAppTabs(items...)
+	tabs.OnSelected = func(*container.TabItem) {
+		if w.page() != platePage {
+			w.say("") // what was said of the plate under the pointer
+		}
+		w.refreshPage()
+	}
 	return tabs
 }
 
