@@ -67,6 +67,7 @@ func (w *Window) fileMenu() *fyne.Menu {
 	quit.IsQuit = true // else the toolkit adds one that does not ask
 	return fyne.NewMenu(t("menu.file"),
 		w.command(t("menu.new"), fyne.KeyN, ctrl, w.New),
+		w.trialCommand(),
 		w.command(t("menu.open"), fyne.KeyO, ctrl, w.open),
 		w.recentMenu(),
 		examples,
@@ -97,6 +98,8 @@ func (w *Window) editMenu() *fyne.Menu {
 		w.command(t("menu.remove"), fyne.KeyDelete, ctrl, func() { w.removeStops(w.store.Selection().Stops...) }),
 		w.command(t("menu.all"), fyne.KeyA, ctrl|shift, w.store.SelectAllStops),
 		w.command(t("menu.sort"), "", 0, func() { w.report(w.store.SortStops(t("menu.sort"))) }),
+		fyne.NewMenuItemSeparator(),
+		w.couponCommand(), w.drilledCommand(),
 	)
 }
 

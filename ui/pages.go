@@ -15,6 +15,7 @@ const (
 	platePage pageID = "plate"
 	clickPage pageID = "click"
 	chartPage pageID = "chart"
+	truthPage pageID = "truth"
 )
 
 // page is a page beside the stops.
@@ -31,6 +32,7 @@ func (w *Window) makePages() []page {
 	return []page{
 		{platePage, container.NewBorder(w.tools.object, w.turnbar.object, nil, nil, w.plate), nil, w.plate},
 		{clickPage, w.clicks.object, w.clicks.refresh, nil},
+		{truthPage, w.truth.object, w.truth.refresh, nil},
 		{chartPage, w.chart.object, w.chart.refresh, nil},
 	}
 }

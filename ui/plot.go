@@ -17,6 +17,7 @@ type plot struct {
 	y0, y1     float64 // range up
 	left, top  float64 // of the plotting area, px
 	wide, high float64
+	unit       string // behind the figures across
 }
 
 // newPlot lays out a plot on the whole canvas, with room for its figures.
@@ -24,7 +25,8 @@ func newPlot(c *ink.Canvas, d float64, p ink.Palette, x0, x1, y0, y1 float64) pl
 	const left, right, top, bottom = 46, 14, 22, 34
 	size := c.Img.Bounds().Size()
 	return plot{
-		c: c, d: d, p: p, x0: x0, x1: x1, y0: y0, y1: y1,
+		unit: "°",
+		c:    c, d: d, p: p, x0: x0, x1: x1, y0: y0, y1: y1,
 		left: left * d, top: top * d,
 		wide: float64(size.X) - (left+right)*d, high: float64(size.Y) - (top+bottom)*d,
 	}
@@ -47,14 +49,22 @@ func (g plot) axes(across, up string) {
 		at := g.at(g.x0, y)
 		g.c.Text(ink.Px{X: at.X - 6*g.d, Y: at.Y + size/2}, size, 0, drawing.Right, measure.Trim(y, 3), g.p.Faint)
 	}
-	for _, x := range ticks(g.x0, g.x1, 7) {
-		at := g.at(x, g.y0)
-		g.c.Line(at, ink.Px{X: at.X, Y: at.Y + 4*g.d}, thin, g.p.Faint, nil)
-		g.c.Text(ink.Px{X: at.X, Y: at.Y + 8*g.d}, size, 0, drawing.Top, measure.Trim(x, 3)+"°", g.p.Faint)
-	}
 	g.c.Line(g.at(g.x0, 0), g.at(g.x1, 0), thin, g.p.Faint, nil)
 	g.c.Line(g.at(g.x0, g.y0), g.at(g.x0, g.y1), thin, g.p.Faint, nil)
 	g.c.Text(ink.Px{X: g.left - 38*g.d, Y: g.top - 8*g.d}, size, 0, drawing.Left, up, g.p.Ink)
+	g.foot(across)
+}
+
+// foot draws round figures along the foot of the plot, and what they are.
+func (g plot) foot(across string) {
+	thin := ink.ThinLine * g.d
+	size := letter * g.d
+	const apart, most = 48, 7 // px of layout between figures; figures where there is room
+	for _, x := range ticks(g.x0, g.x1, max(2, min(most, int(g.wide/(apart*g.d))))) {
+		at := g.at(x, g.y0)
+		g.c.Line(at, ink.Px{X: at.X, Y: at.Y + 4*g.d}, thin, g.p.Faint, nil)
+		g.c.Text(ink.Px{X: at.X, Y: at.Y + 8*g.d}, size, 0, drawing.Top, measure.Trim(x, 3)+g.unit, g.p.Faint)
+	}
 	end := g.at(g.x1, g.y0)
 	g.c.Text(ink.Px{X: end.X, Y: end.Y + 30*g.d}, size, 0, drawing.Right, across, g.p.Ink)
 }

@@ -37,6 +37,7 @@ type Window struct {
 	tools    *plateTools
 	turnbar  *turnBar
 	clicks   *clickView
+	truth    *truthView
 	chart    *chartView
 	pageList []page             // beside the stops, in order
 	pages    *container.AppTabs // their tabs
@@ -87,6 +88,7 @@ func (w *Window) build() {
 	w.tools = newPlateTools(w)
 	w.turnbar = newTurnBar(w)
 	w.clicks = newClickView(w)
+	w.truth = newTruthView(w)
 	w.chart = newChartView(w)
 	w.parts = newPartsPanel(w)
 	w.findings = newFindingList(w)
@@ -130,7 +132,7 @@ func (w *Window) changed(c store.Change) {
 	if c&store.PlanChanged != 0 {
 		w.chart.forget()
 	}
-	if c&(store.PlanChanged|store.TurnChanged|store.StudyChanged) != 0 {
+	if c&(store.PlanChanged|store.TurnChanged|store.StudyChanged) != 0 || c&store.SelectionChanged != 0 && w.page() == truthPage {
 		w.refreshPage()
 	}
 	if c&(store.PlanChanged|store.FileChanged) != 0 {
