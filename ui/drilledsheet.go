@@ -67,6 +67,7 @@ func (w *Window) askDrilled(seat int) *drilledSheet {
 	content := container.NewVBox(how, s.row("drilled.seat", s.seats), s.row("drilled.by", s.by), s.xy, s.pins, s.says, s.why.object)
 	sh := w.newSheet(t("drilled.title"), content,
 		answer{text: t("drilled.close")},
+		answer{text: t("drilled.clear"), able: s.taken, then: s.clear},
 		answer{text: t("drilled.add"), main: true, able: func() bool { return s.ready }, then: s.add},
 	)
 	s.seats.sheet, s.other.sheet, s.by.sheet = sh, sh, sh
@@ -222,6 +223,19 @@ func (s *drilledSheet) add() {
 	if next := s.seats.SelectedIndex() + 1; next < len(s.pl.Seats) {
 		s.w.askDrilled(next)
 	}
+}
+
+// taken reports whether the log has entries about the seat.
+func (s *drilledSheet) taken() bool {
+	log := s.pl.Plan.AsDrilled
+	return len(withoutEntries(log, s.entries(), s.pl.Plan.Catches[0].Name)) < len(log)
+}
+
+// clear takes the seat's entries out of the log.
+func (s *drilledSheet) clear() {
+	s.w.report(s.w.store.Log(func(p *plan.Plan) {
+		p.AsDrilled = withoutEntries(p.AsDrilled, s.entries(), s.pl.Plan.Catches[0].Name)
+	}))
 }
 
 // withoutEntries returns a log without the entries about the same stops and

@@ -157,6 +157,13 @@ func TestASeatIsTakenDownAsDrilled(t *testing.T) {
 	w.sheets[0].enter()
 	w.sheets[0].escape()
 	assert.Len(t, w.store.Plan().AsDrilled, 1)
+	w.askDrilled(1)
+	w.answer(t, "drilled.clear")
+	assert.Len(t, w.store.Plan().AsDrilled, 1, "there is nothing of this seat to forget")
+	w.sheets[0].escape()
+	w.askDrilled(0)
+	w.answer(t, "drilled.clear")
+	assert.Empty(t, w.store.Plan().AsDrilled)
 }
 
 func TestASeatIsMeasuredOverPins(t *testing.T) {
