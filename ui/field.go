@@ -49,7 +49,7 @@ func (w *Window) newFieldRow(f plan.Field) fieldRow {
 		e.refresh()
 	}
 	refresh()
-	row := container.New(valueLayout, label, e, unit)
+	row := container.New(valueLayoutOf(f), label, e, unit)
 	switch {
 	case f.Path == "notes": // the one text that may be long
 		e.MultiLine, e.Wrapping = true, fyne.TextWrapWord
@@ -82,7 +82,7 @@ func (w *Window) choiceRow(f plan.Field, label *widget.Label) fieldRow {
 		w.report(w.setField(f))
 		refresh() // a choice refused
 	}
-	return fieldRow{container.New(choiceLayout, label, s), refresh}
+	return fieldRow{container.New(choiceLayoutOf(f), label, s), refresh}
 }
 
 // flagRow makes the row of a yes or no.
@@ -129,6 +129,8 @@ func (w *Window) readField(f plan.Field, text string) (func() error, error) {
 		f.Number, err = w.units().ReadLength(text)
 	case f.Unit == degrees:
 		f.Number, err = w.units().ReadAngle(text)
+	case f.Unit == newtons:
+		f.Number, err = measure.ParseForce(text)
 	default:
 		f.Number, err = measure.ParseNumber(text)
 	}
@@ -163,10 +165,11 @@ func (w *Window) fieldProblem(f plan.Field, err error) error {
 	return ps
 }
 
-// The units of the plan's fields that the window may show in another way.
+// The units of the plan's fields that may be typed in another.
 const (
 	millimetres = "mm"
 	degrees     = "degrees"
+	newtons     = "N"
 )
 
 // outOfRange says what a number of a field may be, in the units shown.
@@ -220,6 +223,8 @@ func (w *Window) unitSign(unit string) string {
 		return "%"
 	case "screws":
 		return ""
+	case "mm/min", "rev/min":
+		return w.words.Text("unit." + unit)
 	}
 	return unit
 }

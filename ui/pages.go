@@ -12,10 +12,13 @@ type pageID string
 
 // The pages.
 const (
-	platePage pageID = "plate"
-	clickPage pageID = "click"
-	chartPage pageID = "chart"
-	truthPage pageID = "truth"
+	platePage   pageID = "plate"
+	clickPage   pageID = "click"
+	truthPage   pageID = "truth"
+	roomPage    pageID = "room"
+	chartPage   pageID = "chart"
+	settingPage pageID = "setting"
+	stockPage   pageID = "stock"
 )
 
 // page is a page beside the stops.
@@ -33,7 +36,10 @@ func (w *Window) makePages() []page {
 		{platePage, container.NewBorder(w.tools.object, w.turnbar.object, nil, nil, w.plate), nil, w.plate},
 		{clickPage, w.clicks.object, w.clicks.refresh, nil},
 		{truthPage, w.truth.object, w.truth.refresh, nil},
+		{roomPage, w.room.object, w.room.refresh, nil},
 		{chartPage, w.chart.object, w.chart.refresh, nil},
+		{settingPage, w.setting.object, w.setting.refresh, nil},
+		{stockPage, w.stock.object, w.stock.refresh, w.stock.search},
 	}
 }
 
@@ -41,7 +47,7 @@ func (w *Window) makePages() []page {
 func (w *Window) tabs() *container.AppTabs {
 	tabs := container.NewAppTabs()
 	for _, p := range w.pageList {
-		tabs.Append(container.NewTabItem(w.words.Text("page."+string(p.id)), p.object))
+		tabs.Append(container.NewTabItem(w.words.Text("page."+string(p.id)), narrowed(p.object)))
 	}
 	tabs.OnSelected = func(*container.TabItem) { w.refreshPage() }
 	return tabs

@@ -27,7 +27,7 @@ func (v *truthView) paintSeason(c *ink.Canvas, d float64, p ink.Palette) {
 	}
 	room := 0.2 * (high - low)
 	g := newPlot(c, d, p, air.Low, air.High, low-room, high+room)
-	g.unit = " %"
+	g.sign, g.decimal = " %", v.w.decimal
 	if bottom := g.at(air.Low, 0); bottom.Y < g.at(air.Low, g.y0).Y {
 		c.Fill(bottom, g.at(air.High, g.y0), alphaInk(p.Fault, 0.12))
 		hatchBinding(g, p)

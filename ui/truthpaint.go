@@ -93,6 +93,7 @@ func (v *truthView) paintSpread(c *ink.Canvas, d float64, p ink.Palette) {
 	}
 	top := max(topThin, topThick, 1e-9)
 	g := newPlot(c, d, p, -reach, reach, 0, 1.5*top)
+	g.decimal = v.w.decimal
 	g.left, g.wide = 14*d, g.wide+32*d // no figures at the side: only the shape counts
 	v.paintTrials(g, hasZeroed)
 	g.foot(t("truth.axis.off"))

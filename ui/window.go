@@ -38,7 +38,10 @@ type Window struct {
 	turnbar  *turnBar
 	clicks   *clickView
 	truth    *truthView
+	room     *roomView
 	chart    *chartView
+	setting  *settingView
+	stock    *stockView
 	pageList []page             // beside the stops, in order
 	pages    *container.AppTabs // their tabs
 	studies  studies
@@ -46,7 +49,9 @@ type Window struct {
 	findings *findingList
 	status   *widget.Label
 	guide    *guide
-	greets   bool // shows the guide at the first start of all
+	handbook *handbook    // nil: not open
+	router   *routerSheet // nil: not open
+	greets   bool         // shows the guide at the first start of all
 
 	menuNames [2]string // the edits that the menu names, to undo and to redo
 }
@@ -89,7 +94,10 @@ func (w *Window) build() {
 	w.turnbar = newTurnBar(w)
 	w.clicks = newClickView(w)
 	w.truth = newTruthView(w)
+	w.room = newRoomView(w)
 	w.chart = newChartView(w)
+	w.setting = newSettingView(w)
+	w.stock = newStockView(w)
 	w.parts = newPartsPanel(w)
 	w.findings = newFindingList(w)
 	w.pageList = w.makePages()
@@ -114,6 +122,7 @@ func (w *Window) changed(c store.Change) {
 		w.readFields()
 		w.parts.refresh()
 		w.findings.refresh()
+		w.router.refresh()
 	}
 	if c&(store.PlanChanged|store.ViewChanged) != 0 {
 		w.stops.refresh()
@@ -132,7 +141,7 @@ func (w *Window) changed(c store.Change) {
 	if c&store.PlanChanged != 0 {
 		w.chart.forget()
 	}
-	if c&(store.PlanChanged|store.TurnChanged|store.StudyChanged) != 0 || c&store.SelectionChanged != 0 && w.page() == truthPage {
+	if c&(store.PlanChanged|store.ViewChanged|store.TurnChanged|store.StudyChanged) != 0 || c&store.SelectionChanged != 0 && w.page() == truthPage {
 		w.refreshPage()
 	}
 	if c&(store.PlanChanged|store.FileChanged) != 0 {
@@ -147,9 +156,13 @@ func (w *Window) readFields() {
 	p := w.store.Plan()
 	p = p.WithLogOf(plan.Plan{})
 	p.Stops = nil
+	p.Router = nil // shown in a sheet of its own
 	w.fieldOrder = plan.Fields(p)
 	w.fields = make(map[string]plan.Field, len(w.fieldOrder))
 	for _, f := range w.fieldOrder {
+		w.fields[f.Path] = f
+	}
+	for _, f := range w.routerFields() {
 		w.fields[f.Path] = f
 	}
 }
