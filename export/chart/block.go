@@ -1,7 +1,6 @@
 package chart
 
 import (
-	"strconv"
 	"strings"
 
 	"stopwright/assets/words"
@@ -11,9 +10,17 @@ import (
 // blockHeight is the height of the title block at the foot of every page, mm.
 const blockHeight = 21.0
 
+// block is what the title block of a page says of it besides the chart's own.
+type block struct {
+	shown string // part and face, or what else
+	sheet string // kind of sheet
+	scale string
+	holes string
+}
+
 // frame draws the border and the title block of page n of m. The block says
 // what ISO 7200 asks of one, as far as a workshop needs it.
-func (b *board) frame(c Chart, s Sheet, scale Scale, n, of int) {
+func (b *board) frame(c Chart, k block, n, of int) {
 	left, right, bottom, top := b.left(), b.right(), b.bottom(), b.top()
 	for _, l := range [4][4]float64{
 		{left, bottom, right, bottom}, {right, bottom, right, top}, {right, top, left, top}, {left, top, left, bottom},
@@ -28,12 +35,12 @@ func (b *board) frame(c Chart, s Sheet, scale Scale, n, of int) {
 	cells := right - 3*cell
 	b.line(thin, cells, bottom, cells, blockTop)
 	b.line(thin, cells, middle, right, middle)
-	for i, k := range [...]struct{ name, value string }{
-		{text("block.scale"), scale.String()},
-		{text("block.holes"), strconv.Itoa(len(s.Seats) + len(s.Pockets))},
+	for i, cellOf := range [...]struct{ name, value string }{
+		{text("block.scale"), k.scale},
+		{text("block.holes"), k.holes},
 		{text("block.date"), c.Date},
 		{text("block.units"), text("block.mm")},
-		{text("block.sheet"), text("name")},
+		{text("block.sheet"), k.sheet},
 		{text("block.page"), text("block.pages", words.Args{"N": n, "Of": of})},
 	} {
 		x, y := cells+float64(i%3)*cell, middle
@@ -43,17 +50,17 @@ func (b *board) frame(c Chart, s Sheet, scale Scale, n, of int) {
 		if i%3 > 0 {
 			b.line(thin, x, y, x, y+blockHeight/2)
 		}
-		b.text(x+pad/2, y+blockHeight/2-labelSize-pad/2, labelSize, drawing.Left, k.name)
-		if k.value == "" {
+		b.text(x+pad/2, y+blockHeight/2-labelSize-pad/2, labelSize, drawing.Left, cellOf.name)
+		if cellOf.value == "" {
 			b.line(thin, x+pad/2, y+pad*2/3, x+cell-pad/2, y+pad*2/3) // to fill in by hand
 			continue
 		}
-		b.text(x+pad/2, y+pad*2/3, valueSize, drawing.Left, fit(k.value, valueSize, cell-pad))
+		b.text(x+pad/2, y+pad*2/3, valueSize, drawing.Left, fit(cellOf.value, valueSize, cell-pad))
 	}
 
 	width := cells - left - 2*pad
 	b.title(c.Title, left+pad, middle+1, width)
-	b.text(left+pad, bottom+pad, headSize, drawing.Left, fit(partAndFace(c, s), headSize, width))
+	b.text(left+pad, bottom+pad, headSize, drawing.Left, fit(k.shown, headSize, width))
 }
 
 // title letters the plan's title on one line, or smaller on two where it is
