@@ -15,6 +15,7 @@ const (
 	platePage pageID = "plate"
 	clickPage pageID = "click"
 	chartPage pageID = "chart"
+	workPage  pageID = "work"
 )
 
 // page is a page beside the stops.
@@ -32,6 +33,7 @@ func (w *Window) makePages() []page {
 		{platePage, container.NewBorder(w.tools.object, w.turnbar.object, nil, nil, w.plate), nil, w.plate},
 		{clickPage, w.clicks.object, w.clicks.refresh, nil},
 		{chartPage, w.chart.object, w.chart.refresh, nil},
+		{workPage, w.work.object, w.work.refresh, w.work.list},
 	}
 }
 

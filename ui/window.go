@@ -38,6 +38,7 @@ type Window struct {
 	turnbar  *turnBar
 	clicks   *clickView
 	chart    *chartView
+	work     *workView
 	pageList []page             // beside the stops, in order
 	pages    *container.AppTabs // their tabs
 	studies  studies
@@ -88,6 +89,7 @@ func (w *Window) build() {
 	w.turnbar = newTurnBar(w)
 	w.clicks = newClickView(w)
 	w.chart = newChartView(w)
+	w.work = newWorkView(w)
 	w.parts = newPartsPanel(w)
 	w.findings = newFindingList(w)
 	w.pageList = w.makePages()

@@ -20,7 +20,6 @@ func billPages(c Chart, paper Paper) (block, []*board) {
 		return k, nil
 	}
 	f := newFlow(paper)
-	f.head(c.Words.Text("bill.title"))
 	f.paragraph(c.Words.Text("bill.stock.note", words.Args{"Room": words.MM(sawCut)}))
 	for _, s := range c.Bill.sections(c.Words) {
 		if len(s.pieces) == 0 {

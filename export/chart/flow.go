@@ -26,7 +26,7 @@ func newFlow(paper Paper) *flow {
 func (f *flow) turn() {
 	f.b = newBoard(f.paper)
 	f.boards = append(f.boards, f.b)
-	f.y = f.b.top() - pad
+	f.y = f.b.top()
 }
 
 // room reports whether a height is left on the page.
@@ -42,12 +42,14 @@ func (f *flow) take(height float64) float64 {
 	return f.y
 }
 
-// head letters a heading, on a new page where no line would follow it on this
+// head letters a heading below a rule, on a new page where no line would follow it on this
 // one.
 func (f *flow) head(text string) {
-	if !f.room(headSize + 2*pad + 2*rowStep) {
+	if !f.room(headSize + 2*pad + 3*rowStep) {
 		f.turn()
 	}
+	f.y -= pad / 2
+	f.b.line(thin, f.b.left(), f.y, f.b.right(), f.y)
 	y := f.take(headSize + pad)
 	f.b.text(f.b.left()+pad, y, headSize, drawing.Left, fit(text, headSize, f.b.right()-f.b.left()-2*pad))
 	f.y -= pad * 0.5
@@ -55,6 +57,9 @@ func (f *flow) head(text string) {
 
 // paragraph letters a text, wrapped.
 func (f *flow) paragraph(text string) {
+	if f.y == f.b.top() {
+		f.y -= pad
+	}
 	for _, line := range wrap(text, bodySize, f.b.right()-f.b.left()-2*pad) {
 		y := f.take(leading(bodySize))
 		f.b.text(f.b.left()+pad, y, bodySize, drawing.Left, line)

@@ -110,7 +110,7 @@ func (o Operation) Name(c *words.Catalogue) string { return c.Text("operation." 
 func (o Operation) Say(c *words.Catalogue) string {
 	t := o.Tool
 	args := words.Args{"Diameter": "⌀" + c.Length(t.Diameter), "Depth": words.MM(t.Depth), "Stop": words.MM(t.Stop), "RPM": int(o.Speed.RPM)}
-	if t.Diameter == 0 {
+	if t.Diameter == 0 || o.Kind == Slots {
 		return c.Text("operation."+string(o.Kind)+".say", args)
 	}
 	text := c.Text("operation.through", args)

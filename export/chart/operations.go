@@ -36,7 +36,7 @@ type worker struct {
 // add adds an operation; one that is done to holes, only where there are some.
 func (w *worker) add(k Kind, t Tool, holes []Hole) {
 	o := Operation{Part: w.part, Kind: k, Tool: t, Holes: holes}
-	if t.Diameter > 0 {
+	if t.Diameter > 0 && k != Slots { // a slot is sawn or routed
 		o.Speed = stock.DrillSpeed(t.Diameter, plate.MaterialOf(w.pl.Plan, w.part))
 	}
 	w.out = append(w.out, o)

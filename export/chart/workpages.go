@@ -13,6 +13,7 @@ func workPages(c Chart, work []Operation, paper Paper) (block, []*board) {
 	part.Face = c.faceUp(part.Part)
 	k := block{shown: partAndFace(c, part), sheet: c.Words.Text("operation.sheet"), scale: dash}
 	f := newFlow(paper)
+	f.paragraph(c.Words.Text("operation.speed.note"))
 	most := 0
 	for i, done := range work {
 		o := numberedWork{done, i + 1}

@@ -39,7 +39,9 @@ func TestTheLogMakesNoStep(t *testing.T) {
 func TestUndoLeavesTicks(t *testing.T) {
 	s := store.New(withStops(0, 30))
 	setTitle(t, s, "a")
-	tick := func() { require.NoError(t, s.Log(func(p *plan.Plan) { p.Ticks = append(p.Ticks, "final base 0.00,105.00") })) }
+	tick := func() {
+		require.NoError(t, s.Log(func(p *plan.Plan) { p.Ticks = append(p.Ticks, "final base 0.00,105.00") }))
+	}
 	tick()
 	s.Undo()
 	assert.Len(t, s.Plan().Ticks, 1)
