@@ -39,7 +39,7 @@ var groups = []group{
 	{key: "group.inserts", prefixes: []string{"making.wear_ring.", "making.carrier."}},
 	{key: "group.shop", prefixes: []string{"shop."}},
 	{key: "group.features", list: &featureList},
-	{key: "group.title", prefixes: []string{"title", "notes"}},
+	{key: "group.title", prefixes: []string{"title", "notes", "scale"}},
 }
 
 // partsPanel shows every decision of the plan but the stops, in sections.
@@ -92,6 +92,9 @@ func (p *partsPanel) showFeature(i int) {
 			s.choose.item = i
 			s.refresh(p.w)
 			p.accordion.Open(k)
+			p.scroll.Content.Resize(p.scroll.Content.MinSize().Max(p.scroll.Size())) // as tall as it is now
+			p.reveal(s.box)
+			p.reveal(s.head) // above all
 		}
 	}
 }
@@ -130,6 +133,9 @@ func newSection(w *Window, g group) *section {
 	}
 	if g.presets != nil {
 		s.head.Add(container.NewHBox(layout.NewSpacer(), w.presetButton(func() []preset.Preset { return g.presets(w) })))
+	}
+	if g.key == "group.catch" {
+		s.head.Add(container.NewHBox(layout.NewSpacer(), widget.NewButton(w.words.Text("menu.spring"), w.askSpring)))
 	}
 	if g.key == "group.collar" {
 		check := w.collarCheck()

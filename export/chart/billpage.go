@@ -14,12 +14,12 @@ var billColumns = [...]string{"count", "name", "size", "note"}
 func (b Bill) empty() bool { return len(b.Parts)+len(b.Hardware)+len(b.Tools) == 0 }
 
 // billPages letters the parts and cutting list, section by section.
-func billPages(c Chart, paper Paper) (block, []*board) {
-	k := block{shown: c.Words.Text("bill.title"), sheet: c.Words.Text("bill.sheet"), scale: dash, holes: dash}
+func billPages(c Chart, paper Paper) (footing, []*board) {
+	k := footing{shown: c.Words.Text("bill.title"), sheet: c.Words.Text("bill.sheet"), scale: dash, holes: dash}
 	if c.Bill.empty() {
 		return k, nil
 	}
-	f := newFlow(paper)
+	f := newListing(paper)
 	f.paragraph(c.Words.Text("bill.stock.note", words.Args{"Room": words.MM(sawCut)}))
 	for _, s := range c.Bill.sections(c.Words) {
 		if len(s.pieces) == 0 {
@@ -37,7 +37,7 @@ func billPages(c Chart, paper Paper) (block, []*board) {
 var pieceAt = [...]float64{0, 0.06, 0.32, 0.66}
 
 // piece letters one line of the list, with a box to tick when it is at hand.
-func (f *flow) piece(p Piece) {
+func (f *listing) piece(p Piece) {
 	width := f.b.right() - f.b.left() - 2*pad - boxSide - pad
 	y := f.take(rowStep)
 	f.box(f.b.left()+pad, y, false)

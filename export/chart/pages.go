@@ -15,14 +15,14 @@ import (
 // no part has no pages.
 func Pages(c Chart, paper Paper) []drawing.Page {
 	var all []numbered
-	add := func(k block, boards ...*board) {
+	add := func(k footing, boards ...*board) {
 		for _, b := range boards {
 			all = append(all, numbered{b, k})
 		}
 	}
 	for _, s := range c.Sheets {
 		boards, scale := sheetPages(c, s, paper)
-		add(block{
+		add(footing{
 			shown: partAndFace(c, s), sheet: c.Words.Text("chart.name"), scale: scale.String(),
 			holes: strconv.Itoa(len(s.Seats) + len(s.Pockets)),
 		}, boards...)
@@ -40,7 +40,7 @@ func Pages(c Chart, paper Paper) []drawing.Page {
 	add(k, boards...)
 	pages := make([]drawing.Page, len(all))
 	for i, p := range all {
-		p.frame(c, p.block, i+1, len(all))
+		p.frame(c, p.footing, i+1, len(all))
 		pages[i] = p.Page
 	}
 	return pages
@@ -49,7 +49,7 @@ func Pages(c Chart, paper Paper) []drawing.Page {
 // numbered is a page that has still to be given its border and number.
 type numbered struct {
 	*board
-	block
+	footing
 }
 
 // sheetPages draws all of a part's pages but their borders and title blocks.

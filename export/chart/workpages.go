@@ -8,11 +8,11 @@ import (
 )
 
 // workPages letters the operations on one part, one table each.
-func workPages(c Chart, work []Operation, paper Paper) (block, []*board) {
+func workPages(c Chart, work []Operation, paper Paper) (footing, []*board) {
 	part := newSheet(c.plate, work[0].Part)
 	part.Face = c.faceUp(part.Part)
-	k := block{shown: partAndFace(c, part), sheet: c.Words.Text("operation.sheet"), scale: dash}
-	f := newFlow(paper)
+	k := footing{shown: partAndFace(c, part), sheet: c.Words.Text("operation.sheet"), scale: dash}
+	f := newListing(paper)
 	f.paragraph(c.Words.Text("operation.speed.note"))
 	most := 0
 	for i, done := range work {
@@ -35,7 +35,7 @@ type numberedWork struct {
 func (o numberedWork) head(c Chart) string { return strconv.Itoa(o.number) + "  " + o.Name(c.Words) }
 
 // holes letters an operation's holes row by row, each with a box to tick.
-func (f *flow) holes(c Chart, o numberedWork) {
+func (f *listing) holes(c Chart, o numberedWork) {
 	if len(o.Holes) == 0 {
 		y := f.take(rowStep)
 		f.box(f.b.left()+pad, y, c.Ticks[o.Tick(Hole{})])
@@ -103,7 +103,7 @@ func overText(c Chart, h Hole) string {
 
 // hole letters one hole: its box, tag, X and Y, and where it is gauged the
 // reading and a line to write what came out.
-func (f *flow) hole(c Chart, o Operation, h Hole, x, y float64, k cell) {
+func (f *listing) hole(c Chart, o Operation, h Hole, x, y float64, k cell) {
 	f.box(x, y, c.Ticks[o.Tick(h)])
 	x += boxSide + pad/2
 	f.b.text(x, y, bodySize, drawing.Left, fitEnd(h.Tag, bodySize, k.tag+fitSlack))

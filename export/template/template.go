@@ -4,7 +4,6 @@
 package template
 
 import (
-	"strings"
 
 	"stopwright/assets/words"
 	"stopwright/detent/plan"
@@ -17,7 +16,7 @@ import (
 // own first page before its sheets. The error is one of [tile.Pages].
 func Pages(pl *plate.Plate, info drawing.Info, paper drawing.Paper, corrected tile.Correction) ([]drawing.Page, error) {
 	var all []drawing.Page
-	for _, part := range drawing.Parts(pl.Plan) {
+	for _, part := range drawing.AllPartsOf(pl.Plan) {
 		pages, err := tile.Pages(Sheet(pl, part, info), paper, corrected, info.Words)
 		if err != nil {
 			return nil, err
@@ -31,12 +30,8 @@ func Pages(pl *plate.Plate, info drawing.Info, paper drawing.Paper, corrected ti
 func Sheet(pl *plate.Plate, part plan.Part, info drawing.Info) tile.Sheet {
 	t := info.Words.Text
 	o := plate.OutlineOf(pl.Plan, part)
-	title := strings.TrimSpace(pl.Plan.Title)
-	if title == "" {
-		title = t("template.title")
-	}
 	return tile.Sheet{
-		Title:   title,
+		Title:   drawing.Title(pl.Plan, info.Words, t("template.title")),
 		What:    drawing.PartName(info.Words, part) + ", " + t("chart.face."+string(plate.FaceOf(part))),
 		Date:    info.Date,
 		Drawing: Drawing(pl, part, info.Words),

@@ -5,36 +5,36 @@ import (
 	"stopwright/export/drawing"
 )
 
-// flow letters one thing below another, on as many pages as it takes.
-type flow struct {
+// listing letters one thing below another, on as many pages as it takes.
+type listing struct {
 	paper  Paper
 	boards []*board
 	b      *board // the page being filled
 	y      float64
 }
 
-// rowStep is from one line of a flow's list to the next, mm: room for a pencil.
+// rowStep is from one line of a listing to the next, mm: room for a pencil.
 const rowStep = 5.6
 
-func newFlow(paper Paper) *flow {
-	f := &flow{paper: paper}
+func newListing(paper Paper) *listing {
+	f := &listing{paper: paper}
 	f.turn()
 	return f
 }
 
 // turn begins a page.
-func (f *flow) turn() {
+func (f *listing) turn() {
 	f.b = newBoard(f.paper)
 	f.boards = append(f.boards, f.b)
 	f.y = f.b.top()
 }
 
 // room reports whether a height is left on the page.
-func (f *flow) room(height float64) bool { return f.y-height >= f.b.bottom()+blockHeight+pad }
+func (f *listing) room(height float64) bool { return f.y-height >= f.b.bottom()+blockHeight+pad }
 
 // take returns the base line of the next line of a height, on a new page where
 // this one is full.
-func (f *flow) take(height float64) float64 {
+func (f *listing) take(height float64) float64 {
 	if !f.room(height) {
 		f.turn()
 	}
@@ -44,7 +44,7 @@ func (f *flow) take(height float64) float64 {
 
 // head letters a heading below a rule, on a new page where no line would follow it on this
 // one.
-func (f *flow) head(text string) {
+func (f *listing) head(text string) {
 	if !f.room(headSize + 2*pad + 3*rowStep) {
 		f.turn()
 	}
@@ -56,7 +56,7 @@ func (f *flow) head(text string) {
 }
 
 // paragraph letters a text, wrapped.
-func (f *flow) paragraph(text string) {
+func (f *listing) paragraph(text string) {
 	if f.y == f.b.top() {
 		f.y -= pad
 	}
@@ -68,7 +68,7 @@ func (f *flow) paragraph(text string) {
 }
 
 // box draws a box to tick on a base line; a ticked one is crossed.
-func (f *flow) box(x, y float64, ticked bool) {
+func (f *listing) box(x, y float64, ticked bool) {
 	lo := geom.Point{X: x, Y: y + (bodySize-boxSide)/2}
 	hi := lo.Add(geom.Point{X: boxSide, Y: boxSide})
 	f.b.Rect(thin, lo, hi)
