@@ -28,9 +28,12 @@ type workView struct {
 // workRow is a line of the list: an operation, or one of its holes.
 type workRow struct {
 	operation chart.Operation
-	hole      int // -1: the operation itself, whose tick is all its holes'
-	stray     string
+	hole      int    // -1: the operation itself, whose tick is all its holes'
+	stray     string // a tick whose hole has gone; empty: none
 }
+
+// heads reports whether the row is an operation's own.
+func (r workRow) heads() bool { return r.hole < 0 && r.stray == "" }
 
 func newWorkView(w *Window) *workView {
 	v := &workView{w: w, count: widget.NewLabel("")}
@@ -71,10 +74,11 @@ func (v *workView) refresh() {
 	}
 	if v.part == 0 {
 		for _, t := range chart.Stray(p.Ticks, all) {
-			v.rows = append(v.rows, workRow{stray: t})
+			v.rows = append(v.rows, workRow{hole: -1, stray: t})
 		}
 	}
 	v.count.SetText(c.Text("work.count", words.Args{"N": set, "Of": ticks}))
+	v.list.fit()
 	v.list.Refresh()
 }
 
