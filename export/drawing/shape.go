@@ -75,9 +75,9 @@ func (a Align) Offset(width, size float64) geom.Point {
 func FromAzimuth(az geom.Angle) float64 { return (90 - az).Turn().Degrees() }
 
 // leastSweep is the least turn that is drawn as an arc, and the least that is
-// left open of a whole one: at 10 m radius it is two millionths of a millimetre,
+// left open of a whole one: at 10 m radius it is under a millionth of a millimetre,
 // and readers do not tell the ends of less apart.
-const leastSweep geom.Angle = 1e-8
+const leastSweep geom.Angle = 4e-9
 
 // settled returns an arc that hardly turns as a point, and one that hardly
 // leaves a gap as a whole circle.
