@@ -16,6 +16,7 @@ const (
 	clickPage   pageID = "click"
 	roomPage    pageID = "room"
 	chartPage   pageID = "chart"
+	workPage    pageID = "work"
 	settingPage pageID = "setting"
 	stockPage   pageID = "stock"
 )
@@ -36,6 +37,7 @@ func (w *Window) makePages() []page {
 		{clickPage, w.clicks.object, w.clicks.refresh, nil},
 		{roomPage, w.room.object, w.room.refresh, nil},
 		{chartPage, w.chart.object, w.chart.refresh, nil},
+		{workPage, w.work.object, w.work.refresh, w.work.list},
 		{settingPage, w.setting.object, w.setting.refresh, nil},
 		{stockPage, w.stock.object, w.stock.refresh, w.stock.search},
 	}
