@@ -40,6 +40,7 @@ type Window struct {
 	truth    *truthView
 	room     *roomView
 	chart    *chartView
+	work     *workView
 	setting  *settingView
 	stock    *stockView
 	pageList []page             // beside the stops, in order
@@ -96,6 +97,7 @@ func (w *Window) build() {
 	w.truth = newTruthView(w)
 	w.room = newRoomView(w)
 	w.chart = newChartView(w)
+	w.work = newWorkView(w)
 	w.setting = newSettingView(w)
 	w.stock = newStockView(w)
 	w.parts = newPartsPanel(w)

@@ -1,7 +1,6 @@
 package coupon
 
 import (
-
 	"stopwright/assets/words"
 	"stopwright/detent/plan"
 	"stopwright/detent/plate"
