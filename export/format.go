@@ -36,7 +36,11 @@ var Formats = []Format{
 	{"svg", func(q *Request) *string { return &q.SVG }, drawings(svg.Write)},
 	{"pdf", func(q *Request) *string { return &q.PDF }, charts(writePDF)},
 	{"csv", func(q *Request) *string { return &q.CSV }, charts(writeCSV)},
+	{"proof", func(q *Request) *string { return &q.Proof }, proofs},
 	{"template", func(q *Request) *string { return &q.Template }, templates},
+	{"scale", func(q *Request) *string { return &q.Scale }, flatScale.outputs},
+	{"strip", func(q *Request) *string { return &q.Strip }, stripScale.outputs},
+	{"coupon", func(q *Request) *string { return &q.Coupon }, testPiece.outputs},
 	{routerFormat, func(q *Request) *string { return &q.Router }, programs},
 }
 
@@ -57,7 +61,10 @@ func drawings(write func(io.Writer, drawing.Drawing) error) func(detent.Report, 
 }
 
 // endings are those of formats that are not called as their files end.
-var endings = map[string]string{"template": "-template.pdf", routerFormat: ".ngc"}
+var endings = map[string]string{
+	"proof": "-proof.pdf", "template": "-template.pdf", "scale": "-scale.dxf", "strip": "-strip.pdf", "coupon": "-coupon.dxf",
+	routerFormat: ".ngc",
+}
 
 // Ending returns what the format's file is called beside a plan's: an ending, and
 // before it what tells it from another of the same kind.

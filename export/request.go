@@ -5,6 +5,7 @@ import (
 
 	"stopwright/assets/words"
 	"stopwright/export/drawing"
+	"stopwright/export/scale"
 	"stopwright/export/tile"
 )
 
@@ -15,15 +16,20 @@ type Request struct {
 	SVG      string
 	PDF      string
 	CSV      string
+	Proof    string // proof sheet, a PDF
 	Template string // paper templates, a PDF
+	Scale    string // flat scale and vernier: a DXF, SVG or PDF by its ending
+	Strip    string // the scale as a strip, in the same way
+	Coupon   string // the test piece, in the same way
 	Router   string // card of the programs
 
 	// Plan is the plan's own file, which is never written over; empty: none.
 	Plan string
 	// Date is printed as it is; empty: sheets have a blank to fill in.
 	Date    string
-	Paper   drawing.Paper    // the zero Paper: A4
-	Printer tile.Correction  // what the bars of a template measure
+	Paper   drawing.Paper   // the zero Paper: A4
+	Printer tile.Correction // what the bars of a template measure
+	Scaling scale.Options
 	Words   *words.Catalogue // nil: English
 
 	// LayerDepths adds to the name of each layer that is cut how deep, for

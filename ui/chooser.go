@@ -107,7 +107,10 @@ func (c *chooser) edit(change func(*plan.Plan)) error {
 }
 
 // prefix returns the path with which the fields of the chosen item begin.
-func (c *chooser) prefix() string { return c.list.path + "[" + strconv.Itoa(c.item) + "]." }
+func (c *chooser) prefix() string { return c.list.fieldPath(c.item) }
+
+// fieldPath returns the path with which the fields of an item begin.
+func (l *listGroup) fieldPath(item int) string { return l.path + "[" + strconv.Itoa(item) + "]." }
 
 // refresh shows the list as the plan has it.
 func (c *chooser) refresh() {

@@ -69,6 +69,8 @@ func (v *clickView) paintTorque(c *ink.Canvas, d float64, p ink.Palette) {
 	}
 	reach := v.angle(v.reach())
 	g := newPlot(c, d, p, -reach, reach, low*1.1, top*1.15+1e-9)
+	g.decimal = v.w.decimal
+	v.torque.plot = g
 	g.axes(t("click.axis.turn"), t("click.axis.torque"))
 	faint := ink.Stroke{Colour: p.Faint}
 	g.level(v.click.Drag, t("click.drag"), faint)
@@ -95,10 +97,13 @@ func (v *clickView) paintTorque(c *ink.Canvas, d float64, p ink.Palette) {
 		}
 	}
 	g.legend([]string{t("click.out"), t("click.home")}, []ink.Stroke{{Colour: p.Ink}, {Colour: p.Accent}})
-	x := (v.w.store.Turn() - v.stop()).Degrees()
-	if math.Abs(x) <= reach {
-		c.Line(g.at(x, g.y0), g.at(x, g.y1), ink.ThinLine*d, p.Fault, nil)
-	}
+}
+
+// fromStop returns the table's turn from the stop, in degrees, and whether the
+// torque there is drawn.
+func (v *clickView) fromStop() (x float64, drawn bool) {
+	x = (v.w.store.Turn() - v.stop()).Degrees()
+	return x, math.Abs(x) <= v.angle(v.reach())
 }
 
 // legend names curves in the upper right corner, each beside a piece of it.
@@ -132,11 +137,18 @@ func (v *clickView) paintTravel(c *ink.Canvas, d float64, p ink.Palette) {
 		low, high = math.Min(low, values[i]), math.Max(high, values[i])
 	}
 	g := newPlot(c, d, p, from, to, low*1.1, high*1.15)
+	g.decimal = v.w.decimal
+	v.travel.plot = g
 	g.axes(v.w.words.Text("click.axis.table"), v.w.words.Text("click.axis.torque"))
 	g.curve(n, func(i int) (float64, float64) { return from + (to-from)*float64(i)/float64(n-1), values[i] },
 		ink.ThinLine, ink.Stroke{Colour: p.Ink})
-	x := v.w.store.Turn().Degrees()
-	c.Line(g.at(x, g.y0), g.at(x, g.y1), ink.ThinLine*d, p.Fault, nil)
+}
+
+// inTravel returns the table's turn in degrees, and whether the travel that is
+// drawn has it.
+func (v *clickView) inTravel() (x float64, drawn bool) {
+	x, g := v.w.store.Turn().Degrees(), v.travel.plot
+	return x, g.x0 <= x && x <= g.x1
 }
 
 // travelStep is how finely (degrees) the whole travel is drawn: several points

@@ -13,6 +13,8 @@ import (
 	"stopwright/detent/geom"
 	"stopwright/detent/plan"
 	"stopwright/detent/plate"
+	"stopwright/ui/ink"
+	"stopwright/ui/units"
 )
 
 // clickView shows what the ball does: a section through ball and seat that
@@ -27,13 +29,24 @@ type clickView struct {
 	section *sketch
 	torque  *sketch
 	travel  *sketch
+	choices *sketch
 	numbers *widget.Label
+	ifs     []*widget.Slider // of what may come out otherwise
 	seats   *seatTable
 	object  fyne.CanvasObject
 
+	shown  clickKey    // what everything but the turn was last worked out for
 	click  plate.Click // as planned
 	worse  plate.Click // as it may come out, where whatIf says so
 	curves [2]curves
+}
+
+// clickKey is what the page shows apart from the table's turn.
+type clickKey struct {
+	plate *plate.Plate // made anew by every edit
+	catch int
+	units units.Style
+	inks  ink.Palette
 }
 
 // curves are both torques of one stop out to where the ball rides.
@@ -49,6 +62,8 @@ func newClickView(w *Window) *clickView {
 	v.section = newSketch(w, fyne.NewSize(200, 230), v.paintSection)
 	v.torque = newSketch(w, fyne.NewSize(200, 230), v.paintTorque)
 	v.travel = newSketch(w, fyne.NewSize(200, 150), v.paintTravel)
+	v.torque.marked, v.travel.marked = v.fromStop, v.inTravel
+	v.choices = newSketch(w, fyne.NewSize(200, 210), v.paintChoices)
 	v.turn.OnChanged = func(x float64) {
 		s := w.store
 		s.SetTurn(v.stop() + geom.Angle(x))
@@ -60,6 +75,7 @@ func newClickView(w *Window) *clickView {
 	slide := container.NewBorder(nil, nil, widget.NewLabel(w.words.Text("click.turn")), nil, v.turn)
 	v.object = container.NewBorder(head, nil, nil, nil, container.NewScroll(container.NewVBox(
 		pictures, slide, v.numbers, v.whatIfRow(), heading(w.words.Text("click.seats")), v.seats.object,
+		heading(w.words.Text("click.choices")), v.choices,
 		heading(w.words.Text("click.travel")), v.travel,
 	)))
 	return v
@@ -77,8 +93,9 @@ func (v *clickView) whatIfRow() fyne.CanvasObject {
 		s.OnChanged = func(x float64) {
 			set(x)
 			label.SetText(t(key, words.Args{"By": say(x)}))
-			v.refresh()
+			v.judge()
 		}
+		v.ifs = append(v.ifs, s)
 		rows.Add(container.NewGridWithColumns(2, label, s))
 	}
 	add("whatif.oversize", 0.5, 0.05, func(x float64) { v.whatIf.Oversize = x }, v.w.words.Length)
@@ -100,25 +117,43 @@ func (v *clickView) stop() geom.Angle {
 	return best
 }
 
-// refresh works out the chosen catch and shows it.
+// refresh works out the chosen catch and shows it. Where only the table was
+// turned that is all it shows: a slider that is dragged asks for it at every
+// step.
 func (v *clickView) refresh() {
 	pl := v.w.store.Report().Plate
 	v.catch = min(v.catch, len(pl.Clicks)-1)
+	if key := (clickKey{pl, v.catch, v.w.units(), v.w.palette()}); key != v.shown {
+		v.shown = key
+		v.workOut(pl)
+	}
+	v.turned()
+}
+
+// workOut works out everything but the table's turn.
+func (v *clickView) workOut(pl *plate.Plate) {
 	names := catchList.names(v.w)
 	v.pick.Options = names
 	v.pick.Selected = names[v.catch]
 	v.pick.Refresh()
 
 	v.click = pl.Clicks[v.catch]
-	v.worse = plate.ClicksOf(v.whatIf.Apply(pl.Plan))[v.catch]
-	for i, k := range [2]plate.Click{v.click, v.worse} {
-		v.curves[i].samples = k.Curve(v.reach(), 200)
-	}
+	v.curves[0].samples = v.click.Curve(v.reach(), curvePoints)
 	v.numbers.SetText(v.w.clickWords(pl.Plan, v.click))
 	v.seats.refresh(v.catch)
 	v.travel.Refresh()
+	v.choices.Refresh()
+	v.judge()
+}
+
+// curvePoints is how many points a curve of torque is drawn by.
+const curvePoints = 200
+
+// judge works out the catch as it may come out.
+func (v *clickView) judge() {
+	v.worse = plate.ClicksOf(v.whatIf.Apply(v.w.store.Plan()))[v.catch]
+	v.curves[1].samples = v.worse.Curve(v.reach(), curvePoints)
 	v.torque.Refresh()
-	v.turned()
 }
 
 // turned shows the table's turn.
@@ -129,7 +164,8 @@ func (v *clickView) turned() {
 	v.turn.Value = math.Max(-most, math.Min(most, x))
 	v.turn.Refresh()
 	v.section.Refresh()
-	v.torque.Refresh()
+	v.torque.move()
+	v.travel.move()
 }
 
 // reach returns how far (mm) from the stop is shown: to where the ball rides,

@@ -4,11 +4,13 @@ import (
 	"slices"
 	"testing"
 
+	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/widget"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
 	"stopwright/detent/plan"
+	"stopwright/ui/units"
 )
 
 // clicking opens the click page of a plan.
@@ -99,4 +101,57 @@ func TestWhatMayComeOutOtherwiseIsDrawnBesides(t *testing.T) {
 	assert.Equal(t, before.Seated, w.clicks.click.Seated, "the plan's own numbers stay")
 	assert.Less(t, w.clicks.worse.Seated, before.Seated, "a weaker spring")
 	w.clicks.torque.generate(300, 240)
+}
+
+// Turning the table repaints the section alone, and moves the line over the
+// curves; another look or other units repaint and reword everything.
+func TestTheClickPageRepaintsWhatHasChanged(t *testing.T) {
+	w := clicking(t, func(*plan.Plan) {})
+	v := w.clicks
+	paint := func() {
+		for _, s := range []*sketch{v.section, v.torque, v.travel} {
+			s.generate(400, 240)
+		}
+	}
+	paint()
+	was := [2]fyne.Position{v.torque.mark.Position1, v.travel.mark.Position1}
+	w.store.SetTurn(w.store.Turn() + 0.5)
+	assert.True(t, v.section.stale)
+	assert.False(t, v.torque.stale)
+	assert.False(t, v.travel.stale)
+	assert.Greater(t, v.torque.mark.Position1.X, was[0].X, "to the right as the turn grows")
+	assert.Greater(t, v.travel.mark.Position1.X, was[1].X)
+	assert.True(t, v.torque.mark.Visible())
+	w.store.SetTurn(w.store.Turn() + 9)
+	assert.False(t, v.torque.mark.Visible(), "beyond the curve there is no line")
+
+	paint()
+	v.ifs[2].SetValue(50)
+	assert.True(t, v.torque.stale)
+	assert.False(t, v.section.stale)
+
+	paint()
+	w.setLook(DarkLook)
+	for _, s := range []*sketch{v.section, v.torque, v.travel} {
+		assert.True(t, s.stale, "painted anew in other inks")
+	}
+	w.setUnits(units.Style{Lengths: units.Inches})
+	assert.Contains(t, v.numbers.Text, "0.04 in", "1.016 mm")
+}
+
+// The picture of what the drills hold and give back marks the chosen one and the
+// suggested one, and says so where no drill will do.
+func TestTheChoicesArePainted(t *testing.T) {
+	w := clicking(t, func(*plan.Plan) {})
+	picture := func() []uint8 {
+		w.clicks.choices.generate(500, 210)
+		return slices.Clone(w.clicks.choices.canvas.Img.Pix)
+	}
+	before := picture()
+	w.suggestSeat(0)
+	assert.True(t, w.clicks.choices.stale, "another drill is chosen")
+	assert.False(t, slices.Equal(before, picture()))
+	before = picture()
+	require.NoError(t, w.store.Edit("far", func(p *plan.Plan) { p.FaceGap = 3 }))
+	assert.NotPanics(t, func() { assert.False(t, slices.Equal(before, picture())) })
 }

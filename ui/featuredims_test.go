@@ -6,6 +6,7 @@ import (
 	"slices"
 	"testing"
 
+	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/driver/desktop"
 	"github.com/stretchr/testify/assert"
 
@@ -75,4 +76,18 @@ func TestFiguresOfAFeature(t *testing.T) {
 	assert.Equal(t, "X 2.3622 in", figures(0)[0])
 	w.speak("de")
 	assert.Equal(t, "X 2,3622 in", figures(0)[0])
+}
+
+// A click on a feature brings its sizes into sight.
+func TestTheSizesOfAFeatureAreBroughtIntoSight(t *testing.T) {
+	w := opened(t, withHole())
+	w.win.Resize(fyne.NewSize(1024, 700))
+	w.click(w.onPlate(geom.Point{X: 60, Y: -40}), 0)
+	s := w.section(t, "group.features")
+	driver := w.app.Driver()
+	top := driver.AbsolutePositionForObject(w.parts.scroll).Y
+	bottom := top + w.parts.scroll.Size().Height
+	head := driver.AbsolutePositionForObject(s.head).Y
+	assert.GreaterOrEqual(t, head, top)
+	assert.Less(t, head+s.head.Size().Height, bottom)
 }

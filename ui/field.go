@@ -129,6 +129,8 @@ func (w *Window) readField(f plan.Field, text string) (func() error, error) {
 		f.Number, err = w.units().ReadLength(text)
 	case f.Unit == degrees:
 		f.Number, err = w.units().ReadAngle(text)
+	case f.Unit == newtons:
+		f.Number, err = measure.ParseForce(text)
 	default:
 		f.Number, err = measure.ParseNumber(text)
 	}
@@ -163,10 +165,11 @@ func (w *Window) fieldProblem(f plan.Field, err error) error {
 	return ps
 }
 
-// The units of the plan's fields that the window may show in another way.
+// The units of the plan's fields that may be typed in another.
 const (
 	millimetres = "mm"
 	degrees     = "degrees"
+	newtons     = "N"
 )
 
 // outOfRange says what a number of a field may be, in the units shown.

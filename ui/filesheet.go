@@ -20,7 +20,7 @@ import (
 type fileSheet struct {
 	w      *Window
 	entry  *sheetEntry
-	list   *fileList
+	list   *keyList
 	wrong  *problem
 	suffix string // files shown; "": only folders are chosen
 	folder string // listed
@@ -29,8 +29,10 @@ type fileSheet struct {
 }
 
 // askFile asks for a file with an ending in a folder to begin with.
-func (w *Window) askFile(title, folder, suffix string, then func(path string)) {
-	w.showFileSheet(title, "ask.open", &fileSheet{w: w, suffix: suffix, folder: folder, then: then})
+func (w *Window) askFile(title, folder, suffix string, then func(path string)) *fileSheet {
+	s := &fileSheet{w: w, suffix: suffix, folder: folder, then: then}
+	w.showFileSheet(title, "ask.open", s)
+	return s
 }
 
 // askFolder asks for a folder.
@@ -50,7 +52,8 @@ func (w *Window) showFileSheet(title, do string, s *fileSheet) {
 		answer{text: w.words.Text("ask.cancel")},
 		answer{text: w.words.Text(do), main: true, able: s.enter, then: func() { s.then(s.path()) }},
 	)
-	s.list.sheet = s.entry.sheet
+	s.list.other = s.entry.sheet.typedKey
+	s.entry.down = func() { w.enter(s.list) }
 	s.show(s.folder)
 	const margin = 80 // px of layout round the sheet
 	size := w.win.Canvas().Size()
@@ -102,9 +105,7 @@ func (s *fileSheet) show(folder string) {
 	}
 	s.entry.SetText(text)
 	s.entry.TypedKey(&fyne.KeyEvent{Name: fyne.KeyEnd})
-	s.list.UnselectAll()
-	s.list.ScrollToTop()
-	s.list.Refresh()
+	s.list.renew()
 }
 
 // pick puts an item of the list into the field.
@@ -113,25 +114,15 @@ func (s *fileSheet) pick(i int) {
 	s.entry.TypedKey(&fyne.KeyEvent{Name: fyne.KeyEnd})
 }
 
-// fileList lists what lies in a folder. Up and Down put an item into the field
+// newFileList lists what lies in a folder. Up and Down put an item into the field
 // above; a click does too, and looks into a folder.
-type fileList struct {
-	widget.List
-	s      *fileSheet
-	sheet  *sheet
-	at     int // selected; -1: nothing
-	byKeys bool
-}
-
-func newFileList(s *fileSheet) *fileList {
-	l := &fileList{s: s, at: -1}
-	l.Length = func() int { return len(s.items) }
-	l.CreateItem = func() fyne.CanvasObject {
+func newFileList(s *fileSheet) *keyList {
+	create := func() fyne.CanvasObject {
 		name := widget.NewLabel("")
 		name.Truncation = fyne.TextTruncateEllipsis
 		return container.NewBorder(nil, nil, widget.NewIcon(theme.FolderIcon()), nil, name)
 	}
-	l.UpdateItem = func(i widget.ListItemID, o fyne.CanvasObject) {
+	update := func(i widget.ListItemID, o fyne.CanvasObject) {
 		row := o.(*fyne.Container).Objects
 		row[0].(*widget.Label).SetText(s.items[i].Name)
 		icon := theme.FileIcon()
@@ -140,36 +131,10 @@ func newFileList(s *fileSheet) *fileList {
 		}
 		row[1].(*widget.Icon).SetResource(icon)
 	}
-	l.OnSelected = func(i widget.ListItemID) {
-		l.at = i
+	return newKeyList(func() int { return len(s.items) }, create, update, func(i int) {
 		s.pick(i)
-		if s.items[i].Folder && !l.byKeys {
+		if s.items[i].Folder && !s.list.byKeys {
 			s.enter()
 		}
-	}
-	l.OnUnselected = func(widget.ListItemID) { l.at = -1 }
-	l.ExtendBaseWidget(l)
-	return l
-}
-
-// TypedKey goes through the list, and gives the sheet's answers by Enter and
-// Escape.
-func (l *fileList) TypedKey(k *fyne.KeyEvent) {
-	to := l.at
-	switch k.Name {
-	case fyne.KeyUp:
-		to = max(l.at-1, 0)
-	case fyne.KeyDown:
-		to = min(l.at+1, len(l.s.items)-1)
-	default:
-		if !l.sheet.typedKey(k) {
-			l.List.TypedKey(k)
-		}
-		return
-	}
-	if to != l.at && to >= 0 && to < len(l.s.items) {
-		l.byKeys = true
-		l.Select(to)
-		l.byKeys = false
-	}
+	})
 }

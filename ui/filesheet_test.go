@@ -15,7 +15,7 @@ import (
 
 // openSheet opens the sheet that asks for a plan, in a folder with two plans,
 // another file and a folder with a third plan.
-func openSheet(t *testing.T) (w *Window, list *fileList, folder string) {
+func openSheet(t *testing.T) (w *Window, files *fileSheet, folder string) {
 	t.Helper()
 	w = opened(t, withStops(0))
 	folder, err := os.UserHomeDir()
@@ -34,33 +34,37 @@ func openSheet(t *testing.T) (w *Window, list *fileList, folder string) {
 	save(filepath.Join("older", "c.stopwright"), 1)
 	require.NoError(t, os.WriteFile(filepath.Join(folder, "letter.txt"), nil, 0o600))
 	require.NoError(t, os.WriteFile(filepath.Join(folder, ".hidden.stopwright"), nil, 0o600))
-	w.choose(t, "menu.file", "menu.open")
-	lists := find[*fileList](w.overlay())
-	require.Len(t, lists, 1)
-	return w, lists[0], folder
+	return w, w.askFile("Open", w.folder(), planSuffix, w.OpenFile), folder
 }
 
-// names returns what a list of files shows.
-func (l *fileList) names() []string {
+// names returns what a sheet of files shows.
+func (s *fileSheet) names() []string {
 	var out []string
-	for _, i := range l.s.items {
+	for _, i := range s.items {
 		out = append(out, i.Name)
 	}
 	return out
 }
 
-func TestAPlanIsOpenedByKeys(t *testing.T) {
-	w, list, folder := openSheet(t)
-	assert.Equal(t, []string{"older", "a.stopwright", "B.stopwright"}, list.names(), "folders first, then plans by name")
-	w.focus(list)
-	w.press(fyne.KeyDown)
-	w.press(fyne.KeyDown)
-	assert.Equal(t, filepath.Join(folder, "a.stopwright"), list.s.entry.Text)
-	w.press(fyne.KeyUp)
-	assert.Equal(t, filepath.Join(folder, "older"), list.s.entry.Text)
+func TestTheMenuAsksForAPlan(t *testing.T) {
+	w := opened(t, withStops(0))
+	w.choose(t, "menu.file", "menu.open")
+	w.typePath(t, saved(t, withStops(5)))
 	w.press(fyne.KeyReturn)
-	assert.Equal(t, []string{"c.stopwright"}, list.names(), "a folder is looked into")
-	w.focus(list)
+	assert.Equal(t, []float64{5}, w.angles())
+}
+
+func TestAPlanIsOpenedByKeys(t *testing.T) {
+	w, files, folder := openSheet(t)
+	assert.Equal(t, []string{"older", "a.stopwright", "B.stopwright"}, files.names(), "folders first, then plans by name")
+	w.press(fyne.KeyDown)
+	w.press(fyne.KeyDown)
+	assert.Equal(t, filepath.Join(folder, "a.stopwright"), files.entry.Text)
+	w.press(fyne.KeyUp)
+	assert.Equal(t, filepath.Join(folder, "older"), files.entry.Text)
+	w.press(fyne.KeyReturn)
+	assert.Equal(t, []string{"c.stopwright"}, files.names(), "a folder is looked into")
+	w.focus(files.list)
 	w.press(fyne.KeyDown)
 	w.press(fyne.KeyReturn)
 	assert.Nil(t, w.overlay())
@@ -68,23 +72,23 @@ func TestAPlanIsOpenedByKeys(t *testing.T) {
 }
 
 func TestAPlanIsOpenedByTyping(t *testing.T) {
-	w, list, folder := openSheet(t)
+	w, files, folder := openSheet(t)
 	w.typePath(t, "older")
 	w.press(fyne.KeyEnter)
-	assert.Equal(t, []string{"c.stopwright"}, list.names(), "a name is one in the folder shown")
+	assert.Equal(t, []string{"c.stopwright"}, files.names(), "a name is one in the folder shown")
 	w.typePath(t, filepath.Join(folder, "a.stopwright"))
 	w.press(fyne.KeyEnter)
 	assert.Equal(t, []float64{1, 2}, w.angles())
 }
 
 func TestAFolderIsLookedIntoByTheMouse(t *testing.T) {
-	w, list, folder := openSheet(t)
-	list.Select(0)
-	assert.Equal(t, []string{"c.stopwright"}, list.names())
-	list.s.up()
-	assert.Equal(t, folder, list.s.folder)
-	list.Select(2)
-	assert.Equal(t, filepath.Join(folder, "B.stopwright"), list.s.entry.Text)
+	w, files, folder := openSheet(t)
+	files.list.Select(0)
+	assert.Equal(t, []string{"c.stopwright"}, files.names())
+	files.up()
+	assert.Equal(t, folder, files.folder)
+	files.list.Select(2)
+	assert.Equal(t, filepath.Join(folder, "B.stopwright"), files.entry.Text)
 	w.answer(t, "ask.open")
 	assert.Equal(t, []float64{1}, w.angles())
 }
@@ -92,9 +96,9 @@ func TestAFolderIsLookedIntoByTheMouse(t *testing.T) {
 // Escape leaves the question, wherever the keys are.
 func TestTheFileSheetIsLeftByEscape(t *testing.T) {
 	for _, at := range []string{"field", "list"} {
-		w, list, _ := openSheet(t)
+		w, files, _ := openSheet(t)
 		if at == "list" {
-			w.focus(list)
+			w.focus(files.list)
 		}
 		w.press(fyne.KeyEscape)
 		assert.Nil(t, w.overlay(), at)
@@ -103,11 +107,11 @@ func TestTheFileSheetIsLeftByEscape(t *testing.T) {
 }
 
 func TestAFolderThatCannotBeReadIsNamed(t *testing.T) {
-	w, list, folder := openSheet(t)
-	list.s.show(filepath.Join(folder, "nowhere"))
+	w, files, folder := openSheet(t)
+	files.show(filepath.Join(folder, "nowhere"))
 	assert.Contains(t, w.asked(t), w.words.Text("file.reason.none"))
-	assert.Equal(t, folder, list.s.folder, "the old one stays")
-	list.s.up()
+	assert.Equal(t, folder, files.folder, "the old one stays")
+	files.up()
 	assert.NotContains(t, w.asked(t), w.words.Text("file.reason.none"))
 }
 

@@ -93,7 +93,7 @@ func (w *Window) editMenu() *fyne.Menu {
 		undo, redo,
 		fyne.NewMenuItemSeparator(),
 		w.command(t("menu.add"), fyne.KeyL, ctrl, func() { w.focus(w.stops.add) }),
-		w.setCommand(), w.pasteCommand(),
+		w.setCommand(), w.pasteCommand(), w.springCommand(),
 		w.command(t("menu.remove"), fyne.KeyDelete, ctrl, func() { w.removeStops(w.store.Selection().Stops...) }),
 		w.command(t("menu.all"), fyne.KeyA, ctrl|shift, w.store.SelectAllStops),
 		w.command(t("menu.sort"), "", 0, func() { w.report(w.store.SortStops(t("menu.sort"))) }),
@@ -145,10 +145,11 @@ func (w *Window) layersMenu() *fyne.MenuItem {
 func (w *Window) helpMenu() *fyne.Menu {
 	t := w.words.Text
 	return fyne.NewMenu(t("menu.help"),
+		w.command(t("menu.handbook"), fyne.KeyF1, 0, w.showHandbook),
 		w.command(t("menu.guide"), "", 0, w.startGuide),
 		w.command(t("menu.keys"), fyne.KeyF1, ctrl, w.showKeys),
 		w.command(t("menu.cautions"), "", 0, func() { w.tell("menu.cautions", "help.cautions") }),
-		w.command(t("menu.about"), "", 0, func() { w.tell("menu.about", "help.about") }),
+		w.command(t("menu.about"), "", 0, w.showAbout),
 	)
 }
 
@@ -187,6 +188,10 @@ func (w *Window) typing() *widget.Entry {
 		}
 	case *sheetEntry:
 		return &e.Entry
+	case *searchEntry:
+		if e.Text != "" {
+			return &e.Entry
+		}
 	case *addEntry:
 		if e.Text != "" {
 			return &e.Entry

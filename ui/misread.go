@@ -8,7 +8,7 @@ import (
 )
 
 // kindKeys end the keys of what a text was meant to be.
-var kindKeys = map[measure.Kind]string{measure.Length: "length", measure.Angle: "angle", measure.Number: "number"}
+var kindKeys = map[measure.Kind]string{measure.Length: "length", measure.Angle: "angle", measure.Number: "number", measure.Force: "force", measure.Rate: "rate"}
 
 // inWords puts an error into the window's language.
 func (w *Window) inWords(err error) string {

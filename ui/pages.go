@@ -12,10 +12,12 @@ type pageID string
 
 // The pages.
 const (
-	platePage pageID = "plate"
-	clickPage pageID = "click"
-	chartPage pageID = "chart"
-	roomPage  pageID = "room"
+	platePage   pageID = "plate"
+	clickPage   pageID = "click"
+	roomPage    pageID = "room"
+	chartPage   pageID = "chart"
+	settingPage pageID = "setting"
+	stockPage   pageID = "stock"
 )
 
 // page is a page beside the stops.
@@ -34,6 +36,8 @@ func (w *Window) makePages() []page {
 		{clickPage, w.clicks.object, w.clicks.refresh, nil},
 		{roomPage, w.room.object, w.room.refresh, nil},
 		{chartPage, w.chart.object, w.chart.refresh, nil},
+		{settingPage, w.setting.object, w.setting.refresh, nil},
+		{stockPage, w.stock.object, w.stock.refresh, w.stock.search},
 	}
 }
 
@@ -41,7 +45,7 @@ func (w *Window) makePages() []page {
 func (w *Window) tabs() *container.AppTabs {
 	tabs := container.NewAppTabs()
 	for _, p := range w.pageList {
-		tabs.Append(container.NewTabItem(w.words.Text("page."+string(p.id)), p.object))
+		tabs.Append(container.NewTabItem(w.words.Text("page."+string(p.id)), narrowed(p.object)))
 	}
 	tabs.OnSelected = func(*container.TabItem) { w.refreshPage() }
 	return tabs

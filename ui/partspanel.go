@@ -33,6 +33,10 @@ var groups = []group{
 	{key: "group.base", prefixes: []string{"base."}},
 	{key: "group.collar", prefixes: []string{"collar."}},
 	{key: "group.catch", prefixes: []string{"catch.", "face_gap"}, presets: (*Window).catchPresets},
+	{key: "group.fits", prefixes: []string{"making.clearance_from", "making.knock_out", "making.pivot.", "making.screws."}},
+	{key: "group.sliders", prefixes: []string{"making.end_stops.", "making.clamp."}},
+	{key: "group.slots", prefixes: []string{"making.dust.", "making.fence.", "making.registration."}},
+	{key: "group.inserts", prefixes: []string{"making.wear_ring.", "making.carrier."}},
 	{key: "group.shop", prefixes: []string{"shop."}},
 	{key: "group.features", list: &featureList},
 	{key: "group.title", prefixes: []string{"title", "notes"}},
@@ -88,6 +92,9 @@ func (p *partsPanel) showFeature(i int) {
 			s.choose.item = i
 			s.refresh(p.w)
 			p.accordion.Open(k)
+			p.scroll.Content.Resize(p.scroll.Content.MinSize().Max(p.scroll.Size())) // as tall as it is now
+			p.reveal(s.box)
+			p.reveal(s.head) // above all
 		}
 	}
 }
@@ -126,6 +133,9 @@ func newSection(w *Window, g group) *section {
 	}
 	if g.presets != nil {
 		s.head.Add(container.NewHBox(layout.NewSpacer(), w.presetButton(func() []preset.Preset { return g.presets(w) })))
+	}
+	if g.key == "group.catch" {
+		s.head.Add(container.NewHBox(layout.NewSpacer(), widget.NewButton(w.words.Text("menu.spring"), w.askSpring)))
 	}
 	if g.key == "group.collar" {
 		check := w.collarCheck()

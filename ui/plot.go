@@ -13,9 +13,11 @@ type plot struct {
 	c          *ink.Canvas
 	d          float64 // px of the canvas to a px of layout
 	p          ink.Palette
-	x0, x1     float64 // range across
-	y0, y1     float64 // range up
-	left, top  float64 // of the plotting area, px
+	x0, x1     float64             // range across
+	sign       string              // behind the figures across
+	decimal    func(string) string // writes a number as the window does; nil: with a point
+	y0, y1     float64             // range up
+	left, top  float64             // of the plotting area, px
 	wide, high float64
 }
 
@@ -24,7 +26,7 @@ func newPlot(c *ink.Canvas, d float64, p ink.Palette, x0, x1, y0, y1 float64) pl
 	const left, right, top, bottom = 46, 14, 22, 34
 	size := c.Img.Bounds().Size()
 	return plot{
-		c: c, d: d, p: p, x0: x0, x1: x1, y0: y0, y1: y1,
+		c: c, d: d, p: p, x0: x0, x1: x1, y0: y0, y1: y1, sign: "°",
 		left: left * d, top: top * d,
 		wide: float64(size.X) - (left+right)*d, high: float64(size.Y) - (top+bottom)*d,
 	}
@@ -45,18 +47,27 @@ func (g plot) axes(across, up string) {
 	for _, y := range ticks(g.y0, g.y1, 5) {
 		g.c.Line(g.at(g.x0, y), g.at(g.x1, y), thin, alphaInk(g.p.Faint, 0.35), nil)
 		at := g.at(g.x0, y)
-		g.c.Text(ink.Px{X: at.X - 6*g.d, Y: at.Y + size/2}, size, 0, drawing.Right, measure.Trim(y, 3), g.p.Faint)
+		g.c.Text(ink.Px{X: at.X - 6*g.d, Y: at.Y + size/2}, size, 0, drawing.Right, g.figure(y), g.p.Faint)
 	}
 	for _, x := range ticks(g.x0, g.x1, 7) {
 		at := g.at(x, g.y0)
 		g.c.Line(at, ink.Px{X: at.X, Y: at.Y + 4*g.d}, thin, g.p.Faint, nil)
-		g.c.Text(ink.Px{X: at.X, Y: at.Y + 8*g.d}, size, 0, drawing.Top, measure.Trim(x, 3)+"°", g.p.Faint)
+		g.c.Text(ink.Px{X: at.X, Y: at.Y + 8*g.d}, size, 0, drawing.Top, g.figure(x)+g.sign, g.p.Faint)
 	}
 	g.c.Line(g.at(g.x0, 0), g.at(g.x1, 0), thin, g.p.Faint, nil)
 	g.c.Line(g.at(g.x0, g.y0), g.at(g.x0, g.y1), thin, g.p.Faint, nil)
 	g.c.Text(ink.Px{X: g.left - 38*g.d, Y: g.top - 8*g.d}, size, 0, drawing.Left, up, g.p.Ink)
 	end := g.at(g.x1, g.y0)
 	g.c.Text(ink.Px{X: end.X, Y: end.Y + 30*g.d}, size, 0, drawing.Right, across, g.p.Ink)
+}
+
+// figure writes a round number.
+func (g plot) figure(x float64) string {
+	text := measure.Trim(x, 3)
+	if g.decimal != nil {
+		text = g.decimal(text)
+	}
+	return text
 }
 
 // curve draws a line through values; a gap where y is not a number.

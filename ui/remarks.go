@@ -88,6 +88,8 @@ func (w *Window) remarksOn(f plan.Field, note *widget.Label) *remarks {
 		}
 	case degrees:
 		return w.angleRemarks(sayIn(note), func() float64 { return w.fieldAt(f).Number })
+	case newtons:
+		return &remarks{say: sayIn(note), understood: w.forceUnderstood, kept: func() string { return "" }}
 	}
 	return nil
 }
@@ -99,6 +101,16 @@ func (w *Window) angleRemarks(say func(string), now func() float64) *remarks {
 		understood: func(text string) string { return w.units().AngleUnderstood(text) },
 		kept:       func() string { return w.kept(w.units().AngleKept(now())) },
 	}
+}
+
+// forceUnderstood returns what a force typed in another unit comes to, "= 11.8 N";
+// "" of a plain number, which is in newtons.
+func (w *Window) forceUnderstood(text string) string {
+	force, err := measure.ParseForce(text)
+	if _, plain := measure.ParseNumber(text); err != nil || plain == nil {
+		return ""
+	}
+	return "= " + w.decimal(measure.Trim(force, 2)) + " N"
 }
 
 // kept says how a value is kept; nothing of "".

@@ -161,7 +161,7 @@ func (r *setReader) wrong(key, why string) {
 func (r *setReader) angle(i int) geom.Angle {
 	a, err := measure.ParseAngle(r.texts[i])
 	if err != nil {
-		r.wrong(r.kind.fields[i].key, err.Error())
+		r.wrong(r.kind.fields[i].key, r.w.inWords(err))
 	}
 	return a
 }

@@ -106,6 +106,7 @@ func (s *sheet) typedKey(k *fyne.KeyEvent) bool {
 type sheetEntry struct {
 	widget.Entry
 	sheet *sheet
+	down  func() // what Down does; nil: nothing
 }
 
 func newSheetEntry(text string) *sheetEntry {
@@ -117,7 +118,11 @@ func newSheetEntry(text string) *sheetEntry {
 
 // TypedKey gives the sheet's answers by Enter and Escape.
 func (e *sheetEntry) TypedKey(k *fyne.KeyEvent) {
-	if !e.sheet.typedKey(k) {
+	switch {
+	case e.sheet.typedKey(k):
+	case k.Name == fyne.KeyDown && e.down != nil:
+		e.down()
+	default:
 		e.Entry.TypedKey(k)
 	}
 }

@@ -28,6 +28,15 @@ var sizesOf = map[string]func(*Window) []standardSize{
 	"turntable.pivot_bore":   (*Window).boltSizes,
 	"collar.screws.diameter": (*Window).screwSizes,
 	"features[].diameter":    (*Window).screwSizes,
+
+	"making.knock_out":             (*Window).drillSizes,
+	"making.screws.pilot":          (*Window).pilotSizes,
+	"making.end_stops.diameter":    (*Window).drillSizes,
+	"making.clamp.diameter":        (*Window).screwSizes,
+	"making.fence.width":           (*Window).screwSizes,
+	"making.registration.diameter": (*Window).drillSizes,
+	"making.carrier.screw":         (*Window).screwSizes,
+	"making.carrier.pilot":         (*Window).pilotSizes,
 }
 
 // sizesFor returns what shows the standard sizes of what a field measures; nil
@@ -126,6 +135,18 @@ func (w *Window) screwSizes() []standardSize {
 		}{{stock.Fine, "sizes.fine"}, {stock.Medium, "sizes.medium"}, {stock.Coarse, "sizes.coarse"}} {
 			out = append(out, w.hole(c.Hole(fit.fit), c.Thread, fit.key))
 		}
+	}
+	return out
+}
+
+// pilotSizes lists the lead holes of wood screws.
+func (w *Window) pilotSizes() []standardSize {
+	var out []standardSize
+	for _, s := range stock.WoodScrews() {
+		out = append(out,
+			w.hole(s.LeadSoft.Typical, s.Designation(), "sizes.soft"),
+			w.hole(s.LeadHard.Typical, s.Designation(), "sizes.hard"),
+		)
 	}
 	return out
 }

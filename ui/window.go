@@ -39,6 +39,8 @@ type Window struct {
 	clicks   *clickView
 	room     *roomView
 	chart    *chartView
+	setting  *settingView
+	stock    *stockView
 	pageList []page             // beside the stops, in order
 	pages    *container.AppTabs // their tabs
 	studies  studies
@@ -46,7 +48,8 @@ type Window struct {
 	findings *findingList
 	status   *widget.Label
 	guide    *guide
-	greets   bool // shows the guide at the first start of all
+	handbook *handbook // nil: not open
+	greets   bool      // shows the guide at the first start of all
 
 	menuNames [2]string // the edits that the menu names, to undo and to redo
 }
@@ -90,6 +93,8 @@ func (w *Window) build() {
 	w.clicks = newClickView(w)
 	w.room = newRoomView(w)
 	w.chart = newChartView(w)
+	w.setting = newSettingView(w)
+	w.stock = newStockView(w)
 	w.parts = newPartsPanel(w)
 	w.findings = newFindingList(w)
 	w.pageList = w.makePages()
@@ -132,7 +137,7 @@ func (w *Window) changed(c store.Change) {
 	if c&store.PlanChanged != 0 {
 		w.chart.forget()
 	}
-	if c&(store.PlanChanged|store.TurnChanged|store.StudyChanged) != 0 {
+	if c&(store.PlanChanged|store.ViewChanged|store.TurnChanged|store.StudyChanged) != 0 {
 		w.refreshPage()
 	}
 	if c&(store.PlanChanged|store.FileChanged) != 0 {

@@ -13,3 +13,8 @@ var Regular []byte
 //
 //go:embed routed-gothic-wide.ttf
 var Wide []byte
+
+// Licence is the licence of both cuts.
+//
+//go:embed LICENSE.txt
+var Licence string

@@ -14,3 +14,10 @@ var SVG []byte
 //
 //go:embed stopwright.png
 var PNG []byte
+
+// Small is the same at 128 by 128 pixels, for a window's title and the list of
+// open windows: to draw the SVG or to hand on the large picture takes longer
+// than to open the window.
+//
+//go:embed stopwright-128.png
+var Small []byte

@@ -12,13 +12,19 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-func TestPNGIsLargeEnoughForADesktop(t *testing.T) {
-	picture, err := png.Decode(bytes.NewReader(PNG))
-	require.NoError(t, err)
-	assert.Equal(t, 512, picture.Bounds().Dx())
-	assert.Equal(t, 512, picture.Bounds().Dy())
-	_, _, _, corner := picture.At(0, 0).RGBA()
-	assert.Zero(t, corner, "the corners are round and let the desktop through")
+func TestPicturesAreAsLargeAsTheirUseWants(t *testing.T) {
+	for _, c := range []struct {
+		why  string
+		data []byte
+		size int
+	}{{"a desktop", PNG, 512}, {"a window", Small, 128}} {
+		picture, err := png.Decode(bytes.NewReader(c.data))
+		require.NoError(t, err)
+		assert.Equal(t, c.size, picture.Bounds().Dx(), c.why)
+		assert.Equal(t, c.size, picture.Bounds().Dy(), c.why)
+		_, _, _, corner := picture.At(0, 0).RGBA()
+		assert.Zero(t, corner, "the corners are round and let the desktop through")
+	}
 }
 
 func TestSVGHoldsPlainShapesOnly(t *testing.T) {

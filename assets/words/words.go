@@ -33,7 +33,7 @@ type (
 	NM float64
 )
 
-// Args are the named values of a text: strings, ints, [MM], [Deg], lists of
+// Args are the named values of a text: strings, numbers, [MM], [Deg], lists of
 // [Deg], [N], [NM], a [Saying], and errors, which are [Catalogue.Told].
 type Args map[string]any
 
@@ -175,6 +175,8 @@ func (c *Catalogue) value(v any) string {
 		return v
 	case int:
 		return strconv.Itoa(v)
+	case float64:
+		return c.Decimal(strconv.FormatFloat(v, 'g', -1, 64))
 	}
 	return fmt.Sprint(v)
 }

@@ -40,7 +40,7 @@ var storeys = [][]string{
 	{"detent"},
 	{"export/drawing", "export/internal/oracle"},
 	{"export/tile"},
-	{"export/dxf", "export/svg", "export/pdf", "export/chart", "export/router", "export/template"},
+	{"export/dxf", "export/svg", "export/pdf", "export/chart", "export/router", "export/template", "export/scale", "export/coupon"},
 	{"export"},
 	{"ui/", "cmd/stopwright-cli"},
 	{"cmd/stopwright/"},

@@ -4,6 +4,10 @@
 //	go run ./cmd/setup run [PLAN]    build the window and open it
 //	go run ./cmd/setup test [ARGS]   run every test, the real window's included
 //	go run ./cmd/setup shots DIR     write pictures of every page
+//	go run ./cmd/setup install       build the program and put it on this person's desktop
+//	go run ./cmd/setup uninstall     take it off again
+//	go run ./cmd/setup guide         renew the pictures and the page of checks of the user's guide
+//	go run ./cmd/setup licences      collect the licences of all that goes into the program
 //
 // It finds what is missing, installs it where it may, and otherwise says what
 // to type. It needs Go alone: no C compiler, and no package of this module, so
@@ -31,6 +35,10 @@ const usage = `Usage:
   go run ./cmd/setup run [PLAN]    build the window and open it, on PLAN or on a demonstration plan
   go run ./cmd/setup test [ARGS]   run every test, the real window's included; ARGS go to "go test"
   go run ./cmd/setup shots DIR     write pictures of every page into DIR; needs no display
+  go run ./cmd/setup install       build the program and put it, its icon and its file type on your desktop
+  go run ./cmd/setup uninstall     take them off again; plans and settings stay
+  go run ./cmd/setup guide         renew the pictures and the page of checks of the user's guide
+  go run ./cmd/setup licences      collect the licences of all that goes into the program
 `
 
 // Exit codes. A program that was started and failed passes its own code on.
@@ -60,6 +68,11 @@ func run(ctx context.Context, args []string, m machine, out, errOut io.Writer) i
 		"run":   (*setup).runWindow,
 		"test":  (*setup).runTests,
 		"shots": (*setup).writeShots,
+
+		"install":   (*setup).installDesktop,
+		"uninstall": (*setup).uninstallDesktop,
+		"licences":  (*setup).collectLicences,
+		"guide":     (*setup).writeGuide,
 	}
 	if len(args) == 0 || verbs[args[0]] == nil {
 		fmt.Fprint(errOut, usage)

@@ -12,9 +12,10 @@ import (
 )
 
 const exportUsage = `stopwright-cli export PLAN [--dxf F] [--svg F] [--pdf F] [--csv F]
-                             [--template F] [--router F]
+                             [--proof F] [--template F] [--scale F] [--strip F]
+                             [--coupon F] [--router F] [--layer-depths]
                              [--date D] [--paper P] [--bar-x L] [--bar-y L]
-                             [--layer-depths]
+                             [--step A] [--vernier V] [--rim L] [--index A]
 
 Writes the files to make the plate from. Several may be asked for at once; they
 are written whatever the findings, which go to standard error.
@@ -28,8 +29,15 @@ are written whatever the findings, which go to standard error.
   --svg F       the same as SVG, true to size, for a laser or a drawing program
   --pdf F       drilling chart to hang at the machine, a PDF
   --csv F       drilling chart for a spreadsheet
+  --proof F     proof sheet, a PDF: where the cut crosses the fence, what the
+                measured stops say, repairs, and room for the next readings
   --template F  paper templates of all parts at full size, to glue on and drill
                 through, tiled over sheets of paper: a PDF
+  --scale F     graduations for the table and an index with a vernier, flat: a
+                DXF, SVG or PDF file, as its ending says
+  --strip F     the same as a strip to wrap round the rim, by its ending too
+  --coupon F    a test piece with a ladder of seats, bores and recesses to try,
+                by its ending too
   --router F    programs for a router, RS274/NGC: F-base, F-turntable and
                 F-collar (before the ending, as in plate-base.ngc) drill and
                 mill one part each as the plan's section "router" says; F itself
@@ -43,6 +51,10 @@ are written whatever the findings, which go to standard error.
                 next one is corrected. Over 2 % off is refused: the printer
                 fitted it to the page
   --bar-y L     the same for the bar up the paper
+  --step A      graduations of a scale: 1 (if not given), 0.5 or 0.25 degrees
+  --vernier V   what it reads: 0.1 degrees (if not given), 5 minutes, or none
+  --rim L       diameter of the rim as measured, if not the turntable's
+  --index A     where the index stands, clockwise from the operator's side
   --layer-depths
                 name each layer that is cut with its depth, as SEATS-6_00MM or
                 OUTLINE-THROUGH, for programs that take the depth of cut from it
@@ -70,9 +82,13 @@ func runExport(sh *shell, args []string) error {
 		return err
 	})
 	barFlags(flags, &q.Printer)
+	scaleFlags(flags, &q.Scaling)
 	name, err := onlyPlan(flags, args)
 	if err != nil {
 		return sh.orHelp(err, exportUsage)
+	}
+	if err := q.Scaling.Check(); err != nil {
+		return &usageError{"export", words.English().Told(err)}
 	}
 	if !asked(q) {
 		return &usageError{"export", "export needs at least one of " + formatFlags()}

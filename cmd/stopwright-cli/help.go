@@ -12,7 +12,7 @@ const usage = `stopwright-cli works on plans of turning plates with spring-ball 
   check PLAN          say what is wrong with a plan
   report PLAN         say what follows from it: seats and findings
   export PLAN         write drawings (DXF, SVG), the drilling chart (PDF, CSV),
-                      paper templates (PDF) and router programs
+                      paper templates, scales, a coupon and router programs
   help [VERB]         say more about one of these
 
 PLAN is a plan file (.stopwright); - reads standard input. Flags may stand

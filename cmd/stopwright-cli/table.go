@@ -34,6 +34,9 @@ func table(w io.Writer, r detent.Report, c *words.Catalogue) error {
 		}
 		fmt.Fprintln(w)
 	}
+	if err := setting(w, r, c); err != nil {
+		return err
+	}
 	_, err := fmt.Fprintln(w, strings.Join(findings(r, c), "\n"))
 	return err
 }

@@ -6,7 +6,7 @@ import (
 	"runtime/debug"
 	"time"
 
-	"stopwright/assets/release"
+	"stopwright/assets/version"
 	"stopwright/ui/crash"
 )
 
@@ -16,7 +16,7 @@ import (
 // sentence.
 func guarded(folder string, stderr io.Writer, ended, work func()) (code int) {
 	if folder != "" {
-		defer crash.Watch(folder, time.Now(), release.Built())()
+		defer crash.Watch(folder, time.Now(), version.Built())()
 	}
 	defer func() {
 		fault := recover()
@@ -25,7 +25,7 @@ func guarded(folder string, stderr io.Writer, ended, work func()) (code int) {
 		if fault != nil {
 			code = faulty
 			told(folder, stderr, crash.Report{
-				Time: time.Now(), Program: release.Built(), Fault: fmt.Sprint(fault), Stack: string(stack),
+				Time: time.Now(), Program: version.Built(), Fault: fmt.Sprint(fault), Stack: string(stack),
 			})
 		}
 	}()

@@ -3,6 +3,7 @@
 //	stopwright [PLAN]        open a plan, or the one to begin with
 //	stopwright -demo NAME    open a demonstration plan
 //	stopwright -shots DIR    write pictures of every page (built with tag ci)
+//	stopwright -guide DIR    write the guide's pictures and page of checks (the same)
 //
 // It exits with 0, with 2 when it cannot use what it was given, with 3 when
 // there is no display, and with 70 after a fault of its own.
@@ -43,6 +44,7 @@ func run(args []string, stderr io.Writer) int {
 	flags.SetOutput(stderr)
 	demo := flags.String("demo", "sanding-table", "open a demonstration plan by `NAME`")
 	shots := flags.String("shots", "", "write pictures of every page into `DIR`")
+	guide := flags.String("guide", "", "write the guide's pictures and page of checks into `DIR`")
 	if err := flags.Parse(args); err != nil {
 		return unusable
 	}
@@ -51,15 +53,18 @@ func run(args []string, stderr io.Writer) int {
 		fmt.Fprintln(stderr, "stopwright:", err)
 		return unusable
 	}
-	if err := ready(*shots != ""); err != nil {
+	if err := ready(*shots != "" || *guide != ""); err != nil {
 		fmt.Fprintln(stderr, "stopwright:", err)
 		return noDisplay
 	}
 	quietToolkit()
 	a := app.NewWithID(appID)
-	a.SetIcon(fyne.NewStaticResource("stopwright.svg", icons.SVG))
-	if *shots != "" {
-		return takeShots(a, *shots, stderr)
+	a.SetIcon(fyne.NewStaticResource("stopwright.png", icons.Small))
+	switch {
+	case *shots != "":
+		return without(ui.Shots, a, *shots, stderr)
+	case *guide != "":
+		return without(ui.WriteGuide, a, *guide, stderr)
 	}
 	return open(a, p, file, stderr)
 }
@@ -102,8 +107,9 @@ func newWindow(a fyne.App, p plan.Plan) (w *ui.Window, err error) {
 	return ui.NewWindow(a, p), nil
 }
 
-func takeShots(a fyne.App, folder string, stderr io.Writer) int {
-	written, err := ui.Shots(a, folder)
+// without has files written by a window that nobody sees.
+func without(write func(fyne.App, string) ([]string, error), a fyne.App, folder string, stderr io.Writer) int {
+	written, err := write(a, folder)
 	for _, path := range written {
 		fmt.Fprintln(stderr, path)
 	}

@@ -18,10 +18,14 @@ import (
 const asProgram = "STOPWRIGHT_AS_PROGRAM"
 
 func TestMain(m *testing.M) {
-	if os.Getenv(asProgram) != "" {
+	switch os.Getenv(asProgram) {
+	case "":
+		os.Exit(m.Run())
+	case emptyWindow:
+		showEmptyWindow()
+	default:
 		main()
 	}
-	os.Exit(m.Run())
 }
 
 func TestWhatCannotBeUsed(t *testing.T) {

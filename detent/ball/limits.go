@@ -1,9 +1,9 @@
 package ball
 
 import (
-	"errors"
-	"fmt"
 	"strings"
+
+	"stopwright/assets/words"
 )
 
 // The ranges in which the formulas stay clear of overflow and of rounding that
@@ -38,13 +38,39 @@ func force(name string, n float64) quantity { return quantity{name, n, 0, mostFo
 // check returns an error that names every quantity out of its range, or nil.
 // NaN and infinities always are.
 func check(qs ...quantity) error {
-	var problems []error
+	var wrong problems
 	for _, q := range qs {
-		if q.value >= q.lo && q.value <= q.hi {
-			continue
+		if !(q.value >= q.lo && q.value <= q.hi) {
+			wrong = append(wrong, q)
 		}
-		text := fmt.Sprintf("%s is %g, must be %g to %g %s", q.name, q.value, q.lo, q.hi, q.unit)
-		problems = append(problems, errors.New(strings.TrimSpace(text)))
 	}
-	return errors.Join(problems...)
+	if len(wrong) == 0 {
+		return nil
+	}
+	return &words.Error{Saying: wrong}
+}
+
+// problems are quantities out of their range.
+type problems []quantity
+
+// In says one a line.
+func (p problems) In(c *words.Catalogue) string {
+	lines := make([]string, len(p))
+	for i, q := range p {
+		args := words.Args{"Name": c.Text("quantity." + q.name), "Value": q.value, "Low": q.lo, "High": q.hi, "Unit": q.unit}
+		key := "quantity.is"
+		switch q.unit {
+		case "":
+			key = "quantity.is.plain"
+		case "turns", "degrees":
+			args["Unit"] = c.Text("quantity.unit." + q.unit)
+		}
+		lines[i] = c.Text(key, args)
+	}
+	return strings.Join(lines, "\n")
+}
+
+// refuse returns an error that says a text.
+func refuse(key string, args words.Args) error {
+	return &words.Error{Saying: words.Phrase{Key: key, Args: args}}
 }

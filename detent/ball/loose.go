@@ -1,6 +1,6 @@
 package ball
 
-import "fmt"
+import "stopwright/assets/words"
 
 // Loose is a spring before it is fitted.
 type Loose struct {
@@ -34,8 +34,9 @@ func Measured(a, b Reading) (Loose, error) {
 		a, b = b, a
 	}
 	if a.Length-b.Length < leastSize || b.Force <= a.Force {
-		return Loose{}, fmt.Errorf("%g N at %g mm and %g N at %g mm are no spring: the shorter must press harder, and be shorter by at least %g mm",
-			a.Force, a.Length, b.Force, b.Length, leastSize)
+		return Loose{}, refuse("spring.none", words.Args{
+			"ForceA": a.Force, "LengthA": a.Length, "ForceB": b.Force, "LengthB": b.Length, "Least": leastSize,
+		})
 	}
 	rate := (b.Force - a.Force) / (a.Length - b.Length)
 	return Loose{FreeLength: a.Length + a.Force/rate, Rate: rate}, nil
@@ -57,11 +58,12 @@ func (l Loose) Fitted(length, travel float64) (Spring, error) {
 		return Spring{}, err
 	}
 	if length > l.FreeLength+slack {
-		return Spring{}, fmt.Errorf("fitted length is %g mm, must be at most the free length, %g mm: the spring would lie slack", length, l.FreeLength)
+		return Spring{}, refuse("spring.slack", words.Args{"Length": length, "Free": l.FreeLength})
 	}
 	if length-travel < l.Solid-slack {
-		return Spring{}, fmt.Errorf("fitted length is %g mm, must be at least %g mm: %g mm with the turns laid close and %g mm of travel",
-			length, l.Solid+travel, l.Solid, travel)
+		return Spring{}, refuse("spring.solid", words.Args{
+			"Length": length, "Least": l.Solid + travel, "Solid": l.Solid, "Travel": travel,
+		})
 	}
 	return SpringFromRate(l.Rate, l.Rate*max(l.FreeLength-length, 0), travel)
 }

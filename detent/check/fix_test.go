@@ -126,7 +126,8 @@ func TestListOnce(t *testing.T) {
 		{"two angles of one seat", stops{{Angle: 180}, {Angle: -180}, {Angle: 180}, {Angle: -180}}, stops{{Angle: 180}, {Angle: -180}}},
 		{
 			"as a chain, each angle as near as equal to the next, the far ends are one angle too",
-			stops{{Angle: 0.1 * Slack, BothSides: true}, {Angle: 0}, {Angle: 0.95 * Slack, BothSides: true}}, stops{{Angle: 0.1 * Slack, BothSides: true}},
+			stops{{Angle: 0.1 * Slack, BothSides: true}, {Angle: 0}, {Angle: 0.95 * Slack, BothSides: true}},
+			stops{{Angle: 0.1 * Slack, BothSides: true}},
 		},
 		{"a stop barely off 0 is not lost with its own other side", stops{{Angle: within / 2, BothSides: true}, {Angle: 0}}, stops{{Angle: within / 2, BothSides: true}}},
 	} {

@@ -36,7 +36,7 @@ func ParseLength(text string, unit Unit) (mm float64, err error) {
 }
 
 // ParseNumber reads a number without a unit: decimals, divisions and fractions
-// as in [ParseLength]. It serves forces, friction and other plain quantities.
+// as in [ParseLength]. It serves friction and other plain quantities.
 func ParseNumber(text string) (float64, error) {
 	return read(Number, text, func(c *cursor) (*big.Rat, Reason) {
 		v, reason := c.value()

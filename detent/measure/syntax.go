@@ -13,6 +13,8 @@ const (
 	Length Kind = iota + 1
 	Angle
 	Number
+	Force
+	Rate // of a spring
 )
 
 // Reason is why a text was not understood.
@@ -71,6 +73,8 @@ var kindWords = map[Kind]struct{ name, examples string }{
 	Length: {"a length", `12.5 mm, 3/16" or 1 3/16 in`},
 	Angle:  {"an angle", "12.5, 12°30' or 180/7"},
 	Number: {"a number", "12.5 or 3/16"},
+	Force:  {"a force", "12 N, 1.2 kg or 2 1/2 lb"},
+	Rate:   {"a spring rate", "0.72 N/mm or 4.1 lb/in"},
 }
 
 // reasonWords leaves out NotUnderstood, which has no more to say than what

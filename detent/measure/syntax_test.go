@@ -57,6 +57,8 @@ func TestExamplesInMessagesAreUnderstood(t *testing.T) {
 		Length: func(s string) error { _, err := ParseLength(s, Millimetre); return err },
 		Angle:  func(s string) error { _, err := ParseAngle(s); return err },
 		Number: func(s string) error { _, err := ParseNumber(s); return err },
+		Force:  func(s string) error { _, err := ParseForce(s); return err },
+		Rate:   func(s string) error { _, err := ParseRate(s); return err },
 	}
 	for kind, words := range kindWords {
 		for _, example := range strings.Split(strings.ReplaceAll(words.examples, " or ", ", "), ", ") {

@@ -4,5 +4,18 @@ package plan
 // which is kept when decisions are taken back.
 func (p Plan) WithLogOf(other Plan) Plan {
 	p.Readings, p.AsDrilled = other.Readings, other.AsDrilled
+	if other.Tool == nil {
+		return p
+	}
+	switch {
+	case p.Tool != nil:
+		t := *p.Tool
+		t.Marks = other.Tool.Marks
+		p.Tool = &t
+	case len(other.Tool.Marks) > 0: // marks need a tool to be kept with
+		t := NewTool()
+		t.Marks = other.Tool.Marks
+		p.Tool = &t
+	}
 	return p
 }

@@ -1,9 +1,12 @@
 package plate
 
 import (
+	"cmp"
 	"math"
+	"slices"
 
 	"stopwright/detent/plan"
+	"stopwright/detent/stock"
 )
 
 // Oversize is by how much (mm, on the diameter) a drill may cut larger than it
@@ -30,25 +33,40 @@ const goodMargin = 3
 func (pl *Plate) BestSeat(catches []int, suits func(SeatChoice) bool) (SeatChoice, bool) {
 	var best SeatChoice
 	found := false
-	try := func(diameter float64) {
-		s, fits := pl.seatOf(diameter)
-		if !fits || !pl.seats(s) {
-			return
-		}
-		c := pl.over(catches, s)
+	for _, c := range pl.seatChoices(catches) {
 		if (suits == nil || suits(c)) && (!found || better(pl.Plan, c, best)) {
 			best, found = c, true
 		}
 	}
+	return best, found
+}
+
+// SeatChoices returns the seats among which [Plate.BestSeat] looks, the smallest
+// first.
+func (pl *Plate) SeatChoices(catches []int) []SeatChoice {
+	all := pl.seatChoices(catches)
+	slices.SortStableFunc(all, func(a, b SeatChoice) int { return cmp.Compare(a.Seat.Diameter, b.Seat.Diameter) })
+	return slices.CompactFunc(all, func(a, b SeatChoice) bool { return math.Abs(a.Seat.Diameter-b.Seat.Diameter) <= stock.SameSize })
+}
+
+// seatChoices returns the seats that would do: the plan's own first, then those
+// of the drills.
+func (pl *Plate) seatChoices(catches []int) []SeatChoice {
 	own := pl.Plan.Seat
-	try(own.Diameter)
+	sizes := []float64{own.Diameter}
 	widest := pl.WidestMouth() - 2*own.Chamfer
 	for _, d := range seatDrills(own) {
 		if d.MM <= widest {
-			try(d.MM)
+			sizes = append(sizes, d.MM)
 		}
 	}
-	return best, found
+	var all []SeatChoice
+	for _, diameter := range sizes {
+		if s, fits := pl.seatOf(diameter); fits && pl.seats(s) {
+			all = append(all, pl.over(catches, s))
+		}
+	}
+	return all
 }
 
 // seats reports whether a seat holds the ball by rim, chamfer or cone, as

@@ -19,7 +19,7 @@ var lists = map[string]any{
 	"drills": stock.Drills(), "balls": stock.Balls(), "grades": stock.BallGrades(),
 	"clearances": stock.Clearances(), "wood screws": stock.WoodScrews(),
 	"points": stock.DrillPoints(), "countersinks": stock.Countersinks(),
-	"materials": stock.Materials(), "frictions": stock.Frictions(),
+	"materials": stock.Materials(), "frictions": stock.Frictions(), "wires": stock.Wires(),
 }
 
 // evidences returns all evidence in a record. A value that is not known has

@@ -132,4 +132,7 @@ func TestEveryMaterialHasItsOwnNameInWords(t *testing.T) {
 		names[name] = m.ID
 		assert.Equal(t, m, material(t, m.ID), "an id is found as it stands")
 	}
+	for _, wire := range stock.Wires() {
+		assert.True(t, catalogue.Has(wire.WordKey()), wire.ID)
+	}
 }

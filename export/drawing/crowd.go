@@ -18,21 +18,40 @@ type taken struct {
 
 const (
 	crowdSquare = 5.0 // mm
+	// crowdMost is how many squares a thing may touch to be kept by them. What is
+	// wider, a hole of ten metres, would fill the memory with squares.
+	crowdMost = 1000
 	// CrowdApart is how far things are apart that are still told apart, mm.
 	CrowdApart = 0.3
 )
 
+// wide is where things are kept that touch too many squares: no square, and with
+// what comes near every box.
+var wide = [2]int{math.MaxInt, math.MaxInt}
+
 // squares calls yield with every square of the grid that a box touches.
 func squares(box Bounds, yield func(square [2]int)) {
-	index := func(x float64) int { return int(math.Floor(x / crowdSquare)) }
-	for i := index(box.Min.X - CrowdApart); i <= index(box.Max.X+CrowdApart); i++ {
-		for j := index(box.Min.Y - CrowdApart); j <= index(box.Max.Y+CrowdApart); j++ {
+	lo, hi := squareOf(box.Min, -CrowdApart), squareOf(box.Max, CrowdApart)
+	for i := lo[0]; i <= hi[0]; i++ {
+		for j := lo[1]; j <= hi[1]; j++ {
 			yield([2]int{i, j})
 		}
 	}
 }
 
+// squareOf returns the square in which a place lies, moved by so many mm in x
+// and in y.
+func squareOf(p geom.Point, by float64) [2]int {
+	index := func(x float64) int { return int(math.Floor((x + by) / crowdSquare)) }
+	return [2]int{index(p.X), index(p.Y)}
+}
+
 func (c Crowd) add(t taken) {
+	lo, hi := squareOf(t.box.Min, -CrowdApart), squareOf(t.box.Max, CrowdApart)
+	if (hi[0]-lo[0]+1)*(hi[1]-lo[1]+1) > crowdMost {
+		c[wide] = append(c[wide], t)
+		return
+	}
 	squares(t.box, func(q [2]int) { c[q] = append(c[q], t) })
 }
 
@@ -48,11 +67,13 @@ func (c Crowd) AddHole(at geom.Point, radius float64) {
 // Room reports whether a box keeps clear of all that is taken.
 func (c Crowd) Room(box Bounds) bool {
 	free := true
-	squares(box, func(q [2]int) {
+	look := func(q [2]int) {
 		for _, t := range c[q] {
 			free = free && t.clear(box)
 		}
-	})
+	}
+	look(wide)
+	squares(box, look)
 	return free
 }
 

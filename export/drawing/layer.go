@@ -28,6 +28,8 @@ const (
 	Registration Layer = "REGISTRATION"  // pins for turning a part over
 	WearRing     Layer = "WEAR_RING"     // both edges of the recess for a wear ring
 	CarrierHoles Layer = "CARRIER_HOLES" // pilot holes for the carriers' screws
+	Graduations  Layer = "GRADUATIONS"   // lines of a scale, to engrave
+	Engraving    Layer = "ENGRAVING"     // letters as single strokes, to engrave
 
 	Ring      Layer = "RING"    // pitch circles
 	Track     Layer = "TRACK"   // path of each ball over the face
@@ -82,6 +84,8 @@ var Pens = []Pen{
 	{Registration, ThickLine, nil, 2, true},
 	{WearRing, ThinLine, nil, 4, true},
 	{CarrierHoles, ThickLine, nil, 6, true},
+	{Graduations, ThinLine, nil, 30, true},
+	{Engraving, ThinLine, nil, 200, true},
 	{Ring, ThinLine, chainDash, 8, false},
 	{Track, ThinLine, hiddenDash, 8, false},
 	{Carrier, ThinLine, hiddenDash, 8, false},

@@ -54,6 +54,22 @@ const (
 	Bottom              // in the middle of the base line
 )
 
+// Offset returns where the base line of a text of a width and size starts, from
+// its own place, before it is turned.
+func (a Align) Offset(width, size float64) geom.Point {
+	switch a {
+	case Centre:
+		return geom.Point{X: -width / 2, Y: -size / 2}
+	case Right:
+		return geom.Point{X: -width}
+	case Top:
+		return geom.Point{X: -width / 2, Y: -size}
+	case Bottom:
+		return geom.Point{X: -width / 2}
+	}
+	return geom.Point{}
+}
+
 // FromAzimuth converts an azimuth (clockwise from +y) to degrees anticlockwise
 // from +x, in [0, 360).
 func FromAzimuth(az geom.Angle) float64 { return (90 - az).Turn().Degrees() }

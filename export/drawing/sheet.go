@@ -22,12 +22,14 @@ type Info struct {
 // The sizes of a file's lettering, mm (ISO 3098-1 series).
 const (
 	tagSize   = 2.5
-	noteSize  = 3.5
 	titleSize = 5.0
 	lineStep  = 1.7 // line spacing over size
 	margin    = 10.0
 	partGap   = 30.0 // between parts that lie side by side
 )
+
+// NoteSize is the size of the words below a drawing, mm.
+const NoteSize = 3.5
 
 // PartSheet draws one part as it lies at the drill, pivot at the origin, with
 // its seats' tags and, below, what the sheet must say and which layers it has.
@@ -42,7 +44,7 @@ func PartSheet(pl *plate.Plate, part plan.Part, info Info) Drawing {
 	if info.Depths {
 		d.depthNames(pl, part)
 	}
-	notes(&d, partNotes(pl, part, info))
+	Notes(&d, partNotes(pl, part, info))
 	layerTable(&d, pl, part, info.Words)
 	return d
 }
@@ -74,7 +76,7 @@ func frame(d *Drawing, o plate.Outline, name string) {
 	right, up := o.Reach(90)+margin, o.Reach(0)+margin
 	d.Add(Frame, Line{geom.Point{X: -right}, geom.Point{X: right}})
 	d.Add(Frame, Line{geom.Point{Y: -up}, geom.Point{Y: up}})
-	d.Add(Lettering, Text{At: geom.Point{X: left, Y: up + tagSize}, Size: noteSize, Text: name})
+	d.Add(Lettering, Text{At: geom.Point{X: left, Y: up + tagSize}, Size: NoteSize, Text: name})
 }
 
 // byOrigin returns the key of a text for what lies at a part's origin: the pivot,
@@ -121,12 +123,12 @@ func partNotes(pl *plate.Plate, part plan.Part, info Info) []string {
 		c.Text("caution.unplug"), c.Text("caution.clamp"), c.Text("caution.eyes"), c.Text("caution.manual"))
 }
 
-// notes writes lines below everything drawn so far, the first as a title.
-func notes(d *Drawing, lines []string) {
+// Notes writes lines below everything drawn so far, the first as a title.
+func Notes(d *Drawing, lines []string) {
 	b := d.Bounds()
 	y := b.Min.Y - margin
 	for i, text := range lines {
-		size := noteSize
+		size := NoteSize
 		if i == 0 {
 			size = titleSize
 		}

@@ -15,7 +15,7 @@ func (p *pen) text(s drawing.Text) {
 		return
 	}
 	p.f.SetFont(family, "", s.Size/drawing.CapsPerEm()*pointsPerMM)
-	start := s.At.Add(offset(s.Align, drawing.TextWidth(line, s.Size), s.Size).Rotate(geom.Angle(-s.Angle)))
+	start := s.At.Add(s.Align.Offset(drawing.TextWidth(line, s.Size), s.Size).Rotate(geom.Angle(-s.Angle)))
 	if s.Angle == 0 {
 		p.f.Text(start.X, p.down(start), line)
 		return
@@ -24,20 +24,4 @@ func (p *pen) text(s drawing.Text) {
 	p.f.TransformRotate(s.Angle, start.X, p.down(start))
 	p.f.Text(start.X, p.down(start), line)
 	p.f.TransformEnd()
-}
-
-// offset returns where a text's base line starts, from its own place, before it
-// is turned.
-func offset(a drawing.Align, width, size float64) geom.Point {
-	switch a {
-	case drawing.Centre:
-		return geom.Point{X: -width / 2, Y: -size / 2}
-	case drawing.Right:
-		return geom.Point{X: -width}
-	case drawing.Top:
-		return geom.Point{X: -width / 2, Y: -size}
-	case drawing.Bottom:
-		return geom.Point{X: -width / 2}
-	}
-	return geom.Point{}
 }

@@ -2,9 +2,10 @@ package svg
 
 const black = "#000000"
 
-// colours gives the layers' colours (AutoCAD colour index) as SVG names them:
-// plain ones, by which a laser's program tells cuts apart. 7 is black on paper.
+// colours gives the layers' colours (AutoCAD colour index) as SVG names them,
+// darker where the plain colour would not be seen on white. A laser's program
+// tells cuts apart by them. 7 is black on paper.
 var colours = map[int]string{
-	1: "#ff0000", 2: "#ffff00", 3: "#00ff00", 4: "#00ffff", 5: "#0000ff", 6: "#ff00ff",
-	7: black, 8: "#808080", 9: "#c0c0c0", 254: "#d6d6d6",
+	1: "#ff0000", 2: "#b08c00", 3: "#00a000", 4: "#00a8a8", 5: "#0000ff", 6: "#ff00ff",
+	7: black, 8: "#808080", 9: "#a0a0a0", 30: "#ff7f00", 200: "#bf00ff",
 }

@@ -30,7 +30,7 @@ func (p *page) letters(s drawing.Text, colour string) {
 	if line == "" {
 		return
 	}
-	at := s.At.Add(geom.Point{Y: -drop(s.Align, s.Size)}.Rotate(geom.Angle(-s.Angle)))
+	at := s.At.Add(geom.Point{Y: s.Align.Offset(0, s.Size).Y}.Rotate(geom.Angle(-s.Angle)))
 	p.text(`<text fill="` + colour + `" stroke="none" font-family="` + family + `"`)
 	p.attribute("font-size", s.Size/capsPerEm)
 	if anchor := anchors[s.Align]; anchor != "" {
@@ -44,17 +44,6 @@ func (p *page) letters(s drawing.Text, colour string) {
 		p.text(`)"`)
 	}
 	p.text(">" + line + "</text>\n")
-}
-
-// drop returns how far the base line is below a text's own place.
-func drop(a drawing.Align, size float64) float64 {
-	switch a {
-	case drawing.Centre:
-		return size / 2
-	case drawing.Top:
-		return size
-	}
-	return 0
 }
 
 // escape returns text on one line as XML 1.0 can hold it (its production 2,

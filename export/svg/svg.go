@@ -3,14 +3,18 @@ package svg
 import (
 	"fmt"
 	"io"
+	"slices"
 
 	"stopwright/detent/geom"
 	"stopwright/export/drawing"
 )
 
-// margin is left round the drawing, mm: for the thickness of its lines, and for
-// letters that come out wider in another font than they were laid out in.
+// margin is left round the drawing, mm, for the thickness of its lines.
 const margin = 5.0
+
+// wider is how much wider than laid out letters may come out in another font:
+// common practice, no source.
+const wider = 1.4
 
 // Write writes d to w as one SVG file, in a single call of w.Write. A shape that
 // is not [drawing.Sound] is refused before anything is written; the error names
@@ -39,7 +43,7 @@ func file(d drawing.Drawing) []byte {
 	for _, l := range order {
 		shown.Entities = append(shown.Entities, layers[l]...)
 	}
-	b := shown.Bounds()
+	b := extent(shown)
 	if b.Empty() {
 		b = drawing.Bounds{}
 	}
@@ -62,35 +66,44 @@ func file(d drawing.Drawing) []byte {
 	return out.out
 }
 
+// extent returns the bounds of a drawing whose letters may come out wider.
+func extent(d drawing.Drawing) drawing.Bounds {
+	var all drawing.Drawing
+	for _, e := range d.Entities {
+		if s, letters := e.Shape.(drawing.Text); letters {
+			s.Size *= wider
+			e.Shape = s
+		}
+		all.Entities = append(all.Entities, e)
+	}
+	return all.Bounds()
+}
+
 // byLayer sorts what is written by its layer, and lists the layers there are in
 // the order of the layer table; those it does not know follow as they come.
 func byLayer(d drawing.Drawing) (map[drawing.Layer][]drawing.Entity, []drawing.Layer) {
 	layers := map[drawing.Layer][]drawing.Entity{}
-	var unknown []drawing.Layer
+	var order []drawing.Layer
 	for _, e := range d.Entities {
 		if e.Layer == drawing.Shade {
 			continue
 		}
-		if _, there := layers[e.Layer]; !there && !known(e.Layer) {
-			unknown = append(unknown, e.Layer)
+		if _, there := layers[e.Layer]; !there {
+			order = append(order, e.Layer)
 		}
 		layers[e.Layer] = append(layers[e.Layer], e)
 	}
-	var order []drawing.Layer
-	for _, p := range drawing.Pens {
-		if len(layers[p.Layer]) > 0 {
-			order = append(order, p.Layer)
-		}
-	}
-	return layers, append(order, unknown...)
+	slices.SortStableFunc(order, func(a, b drawing.Layer) int { return place(a) - place(b) })
+	return layers, order
 }
 
-// known reports whether the layer table has a layer.
-func known(l drawing.Layer) bool {
-	for _, p := range drawing.Pens {
-		if p.Layer == l {
-			return true
+// place returns where a layer stands in the layer table; past its end where it
+// has none.
+func place(l drawing.Layer) int {
+	for i, p := range drawing.Pens {
+		if p.Layer == l.Kind() {
+			return i
 		}
 	}
-	return false
+	return len(drawing.Pens)
 }

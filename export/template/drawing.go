@@ -47,31 +47,49 @@ type mark struct {
 	names  []string   // what to write beside it, the longest first; none: nothing
 }
 
-// marks lists the centres of a part: the pivot, seats or pockets, and holes.
+// marks lists the centres of a part: seats or pockets with their names, and
+// every other round hole.
 func marks(pl *plate.Plate, part plan.Part, c *words.Catalogue) []mark {
 	var all []mark
-	if part != plan.PartCollar {
-		all = append(all, mark{radius: plate.BoreOf(pl.Plan, part) / 2})
-	}
-	if part == pl.SeatsPart {
+	like := drawing.Like(pl, part) // a wear ring has the seats of the part it is let into
+	if part == pl.SeatsPart || part == plan.PartWearRing {
 		for _, s := range pl.Seats {
 			all = append(all, mark{
-				plate.AtDrill(part, s.Centre), pl.Plan.Seat.Mouth() / 2, s.Radius,
+				plate.AtDrill(like, s.Centre), pl.Plan.Seat.Mouth() / 2, s.Radius,
 				[]string{s.Tag + "  " + c.Angle(s.Angle.Degrees()), s.Tag},
 			})
 		}
 	}
 	if part == pl.CatchPart {
 		for _, p := range pl.Pockets {
-			all = append(all, mark{plate.AtDrill(part, p.Centre), p.Widest() / 2, p.Radius, []string{p.Name}})
+			all = append(all, mark{plate.AtDrill(like, p.Centre), p.Widest() / 2, p.Radius, []string{p.Name}})
 		}
 	}
-	for _, f := range pl.Features {
-		if s, straight := f.Core.(geom.Segment); f.Part == part && straight && s.A == s.B {
-			all = append(all, mark{at: plate.AtDrill(part, s.A), radius: f.Half})
+	listed := map[geom.Point]bool{}
+	for _, m := range all {
+		listed[m.at] = true
+	}
+	for _, e := range drawing.Part(pl, part, drawing.AsAtDrill).Entities {
+		hole, round := e.Shape.(drawing.Circle)
+		if round && bored(e.Layer) && !listed[hole.Centre] {
+			listed[hole.Centre] = true
+			all = append(all, mark{at: hole.Centre, radius: hole.Radius})
 		}
+	}
+	if turns := part == plan.PartBase || part == plan.PartTurntable; turns && !listed[geom.Point{}] {
+		all = append(all, mark{}) // the pivot, where it has no bore
 	}
 	return all
+}
+
+// bored reports whether a circle on a layer is a hole with a centre to prick,
+// and not an edge of the part.
+func bored(l drawing.Layer) bool {
+	switch l {
+	case drawing.Outline, drawing.Bore, drawing.WearRing:
+		return false
+	}
+	return drawing.PenOf(l).Cut
 }
 
 // cross draws two lines at right angles that leave their middle open.

@@ -17,7 +17,7 @@ import (
 // own first page before its sheets. The error is one of [tile.Pages].
 func Pages(pl *plate.Plate, info drawing.Info, paper drawing.Paper, corrected tile.Correction) ([]drawing.Page, error) {
 	var all []drawing.Page
-	for _, part := range drawing.Parts(pl.Plan) {
+	for _, part := range drawing.AllPartsOf(pl.Plan) {
 		pages, err := tile.Pages(Sheet(pl, part, info), paper, corrected, info.Words)
 		if err != nil {
 			return nil, err

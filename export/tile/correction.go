@@ -57,10 +57,10 @@ type OffError struct {
 	Length, Measured float64
 }
 
-func (e *OffError) Error() string { return e.Sentence(words.English()) }
+func (e *OffError) Error() string { return e.In(words.English()) }
 
-// Sentence says what is wrong, and what to do, in the language of a catalogue.
-func (e *OffError) Sentence(c *words.Catalogue) string {
+// In says what is wrong, and what to do, in the language of a catalogue.
+func (e *OffError) In(c *words.Catalogue) string {
 	return c.Text("tile.off", words.Args{
 		"Bar": c.Text("tile.bar." + e.Axis), "Length": words.MM(e.Length), "Measured": words.MM(e.Measured),
 		"Least": words.MM(e.Length * (1 - mostOff)), "Most": words.MM(e.Length * (1 + mostOff)),

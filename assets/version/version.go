@@ -1,5 +1,5 @@
-// Package release says which version of the program this is.
-package release
+// Package version says which version of the program this is.
+package version
 
 import (
 	"fmt"
@@ -7,8 +7,8 @@ import (
 	"runtime/debug"
 )
 
-// Version is the version of the program, the same as in FyneApp.toml.
-const Version = "0.1.0"
+// Number is the version of the program, the same as in FyneApp.toml.
+const Number = "0.1.0"
 
 // Built says in one line what the program was built from and with:
 //
@@ -16,13 +16,13 @@ const Version = "0.1.0"
 //
 // The revision stands there only where the build recorded it.
 func Built() string {
-	version := Version
+	built := Number
 	if info, ok := debug.ReadBuildInfo(); ok {
 		if r := revision(info.Settings); r != "" {
-			version += " (" + r + ")"
+			built += " (" + r + ")"
 		}
 	}
-	return fmt.Sprintf("%s, %s, %s/%s", version, runtime.Version(), runtime.GOOS, runtime.GOARCH)
+	return fmt.Sprintf("%s, %s, %s/%s", built, runtime.Version(), runtime.GOOS, runtime.GOARCH)
 }
 
 // revision returns what a build recorded of its sources: the beginning of the

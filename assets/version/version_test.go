@@ -1,4 +1,4 @@
-package release
+package version
 
 import (
 	"os"
@@ -12,7 +12,7 @@ import (
 func TestPackagingNamesTheSameVersion(t *testing.T) {
 	text, err := os.ReadFile("../../FyneApp.toml")
 	require.NoError(t, err)
-	assert.Contains(t, string(text), `Version = "`+Version+`"`)
+	assert.Contains(t, string(text), `Version = "`+Number+`"`)
 }
 
 func TestBuilt(t *testing.T) {

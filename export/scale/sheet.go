@@ -1,0 +1,75 @@
+package scale
+
+import (
+	"math"
+	"strings"
+
+	"stopwright/assets/words"
+	"stopwright/detent/plate"
+	"stopwright/export/drawing"
+	"stopwright/export/tile"
+)
+
+// Sheet returns the flat scale to be printed at full size. The error is one of
+// [Options.Check].
+func Sheet(pl *plate.Plate, info drawing.Info, o Options) (tile.Sheet, error) {
+	d, err := newDial(pl, o)
+	if err != nil {
+		return tile.Sheet{}, err
+	}
+	flat, err := Drawing(pl, o)
+	s := d.sheet(info, "scale.what.flat", "scale.step.ring")
+	s.Drawing = flat
+	return s, err
+}
+
+// Noted returns the flat scale for a drawing's file, with what must be said below
+// it. The error is one of [Options.Check].
+func Noted(pl *plate.Plate, info drawing.Info, o Options) (drawing.Drawing, error) {
+	s, err := Sheet(pl, info, o)
+	if err != nil {
+		return drawing.Drawing{}, err
+	}
+	return s.Noted(info.Words), nil
+}
+
+// NotedStrip returns the whole strip in the same way.
+func NotedStrip(pl *plate.Plate, info drawing.Info, o Options) (drawing.Drawing, error) {
+	d, err := newDial(pl, o)
+	if err != nil {
+		return drawing.Drawing{}, err
+	}
+	s := d.sheet(info, "scale.what.strip", "scale.step.strip")
+	s.Drawing, err = Strip(pl, o)
+	return s.Noted(info.Words), err
+}
+
+// sheet returns all that is said with a scale.
+func (d dial) sheet(info drawing.Info, what, fix string) tile.Sheet {
+	t := info.Words.Text
+	title := strings.TrimSpace(d.plate.Plan.Title)
+	if title == "" {
+		title = t("scale.title")
+	}
+	way := "scale.grow.counterclockwise"
+	if d.sense < 0 {
+		way = "scale.grow.clockwise"
+	}
+	apart := d.vernier.Step.Radians() * d.radius
+	steps := []string{
+		t(fix), t("scale.step.index"),
+		t(way, words.Args{"Step": words.Deg(d.vernier.Step), "Apart": words.MM(math.Round(apart*100) / 100)}),
+	}
+	if n := d.vernier.Lines; n > 0 {
+		steps = append(steps, t("scale.step.read", words.Args{"Count": d.count(info.Words)}))
+	}
+	return tile.Sheet{Title: title, What: t(what), Date: info.Date, Steps: steps}
+}
+
+// count returns what one line of the vernier reads, in words.
+func (d dial) count(c *words.Catalogue) string {
+	if count := d.vernier.Value(1).Degrees(); !whole(count * 10) {
+		return c.Text("scale.minutes", words.Args{"N": int(math.Round(count * 60))})
+	}
+	return c.Angle(Tenth.Count().Degrees())
+}
