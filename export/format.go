@@ -88,7 +88,7 @@ func templates(r detent.Report, q Request, path string) []output {
 
 // printed writes pages as a PDF that bears the plan's title and the date.
 func (q Request) printed(w io.Writer, r detent.Report, pages []drawing.Page) error {
-	meta := pdf.Meta{Title: r.Plate.Plan.Title}
+	meta := pdf.Meta{Title: drawing.Title(r.Plate.Plan, q.info().Words, "")}
 	if date, err := time.Parse(time.DateOnly, q.Date); err == nil {
 		meta.Date = date
 	}

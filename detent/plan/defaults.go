@@ -8,6 +8,7 @@ package plan
 // Values are common practice, no source, unless the line says otherwise.
 func Default() Plan {
 	return Plan{
+		Scale: 1, // the plate itself, and no trial of it
 		Arrangement: Arrangement{
 			CatchIn:      PartTurntable, // the base is the easier part to drill
 			PositiveTurn: Clockwise,     // as azimuths grow

@@ -47,6 +47,7 @@ var (
 	targets        = limits{lo: 0, hi: 360, unit: "degrees"}
 	percents       = limits{lo: 0, hi: 100, unit: "per cent"}
 	screwCounts    = limits{lo: 0, hi: 360, unit: "screws"}
+	scales         = limits{lo: 0.05, hi: 20}
 	versions       = limits{lo: Version, hi: Version}
 	bridges        = limits{lo: 1, hi: 1000, unit: "mm"} // less would let the middle of a slotted part fall out
 	plays          = limits{lo: 0, hi: 10, unit: "mm"}

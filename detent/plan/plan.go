@@ -13,6 +13,7 @@ const Version = 1
 type Plan struct {
 	Title string
 	Notes string
+	Scale float64 // of a trial to the plan it is a trial of, 0.05 to 20; 1: no trial
 
 	Arrangement Arrangement
 	Turntable   Turntable

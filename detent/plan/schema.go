@@ -20,6 +20,7 @@ func visit(v visitor, d *document) {
 	v.count(at("version").needed(), &d.version, versions)
 	v.text(at("title"), &d.Title, wording{})
 	v.text(at("notes"), &d.Notes, wording{})
+	v.number(at("scale").unless(1), &d.Scale, scales)
 	group(v, at("arrangement").needed(), &d.Arrangement, visitArrangement)
 	group(v, at("turntable").needed(), &d.Turntable, visitTurntable)
 	group(v, at("base").needed(), &d.Base, visitBase)

@@ -45,7 +45,7 @@ func (s Sheet) HoldsSeats() bool { return s.Part == s.Plate.SeatsPart }
 // New makes the chart of a report.
 func New(r detent.Report, info drawing.Info) Chart {
 	pl := r.Plate
-	c := Chart{Title: strings.TrimSpace(pl.Plan.Title), Date: strings.TrimSpace(info.Date), Words: info.Words}
+	c := Chart{Title: drawing.Title(pl.Plan, info.Words, info.Words.Text("chart.name")), Date: strings.TrimSpace(info.Date), Words: info.Words}
 	seats := newSheet(pl, pl.SeatsPart)
 	seats.Drill, seats.Loose = drillOf(pl.Plan), looseOf(pl.Plan)
 	seats.Pins = pinsOf(pl.Plan)
@@ -53,9 +53,6 @@ func New(r detent.Report, info drawing.Info) Chart {
 	catches := newSheet(pl, pl.CatchPart)
 	catches.Pockets = pocketRows(pl)
 	c.Sheets = []Sheet{seats, catches}
-	if c.Title == "" {
-		c.Title = c.Words.Text("chart.name")
-	}
 	return c
 }
 
