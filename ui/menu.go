@@ -75,6 +75,7 @@ func (w *Window) fileMenu() *fyne.Menu {
 		w.command(t("menu.save"), fyne.KeyS, ctrl, func() { w.save(nil) }),
 		w.command(t("menu.saveas"), fyne.KeyS, ctrl|shift, func() { w.saveAs(nil) }),
 		w.command(t("menu.export"), fyne.KeyE, ctrl, w.askExport),
+		w.benchMenu(),
 		fyne.NewMenuItemSeparator(),
 		quit,
 	)
