@@ -77,6 +77,7 @@ func (w *Window) fileMenu() *fyne.Menu {
 		w.command(t("menu.saveas"), fyne.KeyS, ctrl|shift, func() { w.saveAs(nil) }),
 		w.command(t("menu.export"), fyne.KeyE, ctrl, w.askExport),
 		w.bundleCommand(), w.routerCommand(),
+		w.benchMenu(),
 		fyne.NewMenuItemSeparator(),
 		quit,
 	)
