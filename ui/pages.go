@@ -14,8 +14,10 @@ type pageID string
 const (
 	platePage   pageID = "plate"
 	clickPage   pageID = "click"
+	truthPage   pageID = "truth"
 	roomPage    pageID = "room"
 	chartPage   pageID = "chart"
+	workPage    pageID = "work"
 	settingPage pageID = "setting"
 	stockPage   pageID = "stock"
 )
@@ -34,8 +36,10 @@ func (w *Window) makePages() []page {
 	return []page{
 		{platePage, container.NewBorder(w.tools.object, w.turnbar.object, nil, nil, w.plate), nil, w.plate},
 		{clickPage, w.clicks.object, w.clicks.refresh, nil},
+		{truthPage, w.truth.object, w.truth.refresh, nil},
 		{roomPage, w.room.object, w.room.refresh, nil},
 		{chartPage, w.chart.object, w.chart.refresh, nil},
+		{workPage, w.work.object, w.work.refresh, w.work.list},
 		{settingPage, w.setting.object, w.setting.refresh, nil},
 		{stockPage, w.stock.object, w.stock.refresh, w.stock.search},
 	}
