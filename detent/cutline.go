@@ -64,13 +64,13 @@ func (r Report) CutLine() (CutLine, bool) {
 		return CutLine{}, false
 	}
 	c := CutLine{Line: plate.ToolLine(*t), Body: plate.FenceBody(*t)}
-	for _, a := range stopAngles(r.Plate) {
+	for _, a := range StopAngles(r.Plate) {
 		x := Crossing{Angle: a, Lean: plate.Lean(r.Plate.Plan, a)}
 		x.X, x.Meets = c.Crossing(x.Lean)
 		x.Past = c.Past(t.Reach, x.Lean)
 		c.Crossings = append(c.Crossings, x)
 	}
-	leans := c.leans()
+	leans := c.Leans()
 	c.Travel = c.Line.Travel(leans)
 	c.BestFence = bestFence(c.Line, leans)
 	if at, ok := c.Line.BestOffset(leans); ok {
@@ -83,7 +83,8 @@ func (r Report) CutLine() (CutLine, bool) {
 	return c, true
 }
 
-func (c CutLine) leans() []geom.Angle {
+// Leans returns the lean at every crossing.
+func (c CutLine) Leans() []geom.Angle {
 	out := make([]geom.Angle, len(c.Crossings))
 	for i, x := range c.Crossings {
 		out[i] = x.Lean
@@ -126,8 +127,8 @@ func (r Report) findMarks(c *CutLine, leans []geom.Angle) {
 	c.Marks = f
 }
 
-// stopAngles returns the plate's stops, each angle once, ascending.
-func stopAngles(pl *plate.Plate) []geom.Angle {
+// StopAngles returns the plate's stops, each angle once, ascending.
+func StopAngles(pl *plate.Plate) []geom.Angle {
 	out := make([]geom.Angle, len(pl.Stops))
 	for i, s := range pl.Stops {
 		out[i] = s.Angle

@@ -18,6 +18,9 @@ type (
 		Seats    []jsonSeat    `json:"seats"`
 		Findings []jsonFinding `json:"findings"`
 		Click    []jsonClick   `json:"click"`
+		Trueness jsonTrueness  `json:"trueness"`
+		Season   jsonSeason    `json:"season"`
+		Room     []jsonRoom    `json:"room"`
 		CutLine  *jsonCutLine  `json:"cut_line"`
 		Proving  *jsonProving  `json:"proving"`
 	}
@@ -72,6 +75,8 @@ func (r Report) Encode(w io.Writer, c *words.Catalogue) error {
 	for _, k := range r.Plate.Clicks {
 		out.Click = append(out.Click, r.click(k))
 	}
+	out.Trueness, out.Season = r.trueness(), r.season()
+	out.Room = r.rooms()
 	out.CutLine, out.Proving = r.cutLine(), r.proving()
 	e := json.NewEncoder(w)
 	e.SetIndent("", "  ")

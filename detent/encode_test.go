@@ -48,7 +48,7 @@ func TestReportKeys(t *testing.T) {
 	p.Stops = []plan.Stop{{Angle: 90, Label: "across"}, {Angle: 87}}
 	p.Features = []plan.Feature{{Part: plan.PartBase, Kind: plan.Hole, X: 100, Diameter: 1, Label: "screw"}}
 	r := decode(t, p)
-	assert.Equal(t, []string{"click", "cut_line", "findings", "proving", "seats"}, keysOf(r))
+	assert.Equal(t, []string{"click", "cut_line", "findings", "proving", "room", "season", "seats", "trueness"}, keysOf(r))
 
 	seats := items(r["seats"])
 	require.Len(t, seats, 2)
@@ -68,7 +68,7 @@ func TestReportKeys(t *testing.T) {
 	assert.InDelta(t, 200*0.0261769483-5, web, 1e-7)
 
 	findings := items(r["findings"])
-	assert.Equal(t, []string{"web-thin", "feature-overlap", "track-crossed", "dead-band-wide", "dust-trapped", "not-a-lock"}, ids(findings),
+	assert.Equal(t, []string{"web-thin", "feature-overlap", "track-crossed", "dead-band-wide", "trueness-over-target", "dust-trapped", "not-a-lock"}, ids(findings),
 		"a thin web, the screw in the seat and under the ball, holes placed by hand to a mark, seats without relief")
 	for _, f := range findings {
 		assert.Equal(t, []string{"angles", "features", "id", "limit", "severity", "text", "unit", "value"}, keysOf(f))

@@ -38,8 +38,8 @@ func TestExportWritesEveryFile(t *testing.T) {
 	}
 	assert.Equal(t, []string{
 		"plate.dxf", "plate-base.dxf", "plate-turntable.dxf", "plate-collar.dxf",
-		"plate.svg", "plate-base.svg", "plate-turntable.svg", "plate-collar.svg", "plate.pdf", "plate.csv", "plate-template.pdf",
-		"plate-scale.dxf", "plate-strip.pdf", "plate-coupon.dxf",
+		"plate.svg", "plate-base.svg", "plate-turntable.svg", "plate-collar.svg", "plate.pdf", "plate.csv",
+		"plate-proof.pdf", "plate-template.pdf", "plate-scale.dxf", "plate-strip.pdf", "plate-coupon.dxf",
 		"plate.ngc", "plate-base.ngc", "plate-turntable.ngc", "plate-collar.ngc",
 	}, names)
 	assert.ElementsMatch(t, names, entries(t, dir))

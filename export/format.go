@@ -36,6 +36,7 @@ var Formats = []Format{
 	{"svg", func(q *Request) *string { return &q.SVG }, drawings(svg.Write)},
 	{"pdf", func(q *Request) *string { return &q.PDF }, charts(writePDF)},
 	{"csv", func(q *Request) *string { return &q.CSV }, charts(writeCSV)},
+	{"proof", func(q *Request) *string { return &q.Proof }, proofs},
 	{"template", func(q *Request) *string { return &q.Template }, templates},
 	{"scale", func(q *Request) *string { return &q.Scale }, flatScale.outputs},
 	{"strip", func(q *Request) *string { return &q.Strip }, stripScale.outputs},
@@ -61,7 +62,7 @@ func drawings(write func(io.Writer, drawing.Drawing) error) func(detent.Report, 
 
 // endings are those of formats that are not called as their files end.
 var endings = map[string]string{
-	"template": "-template.pdf", "scale": "-scale.dxf", "strip": "-strip.pdf", "coupon": "-coupon.dxf",
+	"proof": "-proof.pdf", "template": "-template.pdf", "scale": "-scale.dxf", "strip": "-strip.pdf", "coupon": "-coupon.dxf",
 	routerFormat: ".ngc",
 }
 
@@ -87,7 +88,7 @@ func templates(r detent.Report, q Request, path string) []output {
 
 // printed writes pages as a PDF that bears the plan's title and the date.
 func (q Request) printed(w io.Writer, r detent.Report, pages []drawing.Page) error {
-	meta := pdf.Meta{Title: r.Plate.Plan.Title}
+	meta := pdf.Meta{Title: drawing.Title(r.Plate.Plan, q.info().Words, "")}
 	if date, err := time.Parse(time.DateOnly, q.Date); err == nil {
 		meta.Date = date
 	}

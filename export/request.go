@@ -16,6 +16,7 @@ type Request struct {
 	SVG      string
 	PDF      string
 	CSV      string
+	Proof    string // proof sheet, a PDF
 	Template string // paper templates, a PDF
 	Scale    string // flat scale and vernier: a DXF, SVG or PDF by its ending
 	Strip    string // the scale as a strip, in the same way

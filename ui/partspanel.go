@@ -39,7 +39,7 @@ var groups = []group{
 	{key: "group.inserts", prefixes: []string{"making.wear_ring.", "making.carrier."}},
 	{key: "group.shop", prefixes: []string{"shop."}},
 	{key: "group.features", list: &featureList},
-	{key: "group.title", prefixes: []string{"title", "notes"}},
+	{key: "group.title", prefixes: []string{"title", "notes", "scale"}},
 }
 
 // partsPanel shows every decision of the plan but the stops, in sections.

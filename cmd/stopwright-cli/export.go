@@ -12,8 +12,8 @@ import (
 )
 
 const exportUsage = `stopwright-cli export PLAN [--dxf F] [--svg F] [--pdf F] [--csv F]
-                             [--template F] [--scale F] [--strip F] [--coupon F]
-                             [--router F] [--layer-depths]
+                             [--proof F] [--template F] [--scale F] [--strip F]
+                             [--coupon F] [--router F] [--layer-depths]
                              [--date D] [--paper P] [--bar-x L] [--bar-y L]
                              [--step A] [--vernier V] [--rim L] [--index A]
 
@@ -29,6 +29,8 @@ are written whatever the findings, which go to standard error.
   --svg F       the same as SVG, true to size, for a laser or a drawing program
   --pdf F       drilling chart to hang at the machine, a PDF
   --csv F       drilling chart for a spreadsheet
+  --proof F     proof sheet, a PDF: where the cut crosses the fence, what the
+                measured stops say, repairs, and room for the next readings
   --template F  paper templates of all parts at full size, to glue on and drill
                 through, tiled over sheets of paper: a PDF
   --scale F     graduations for the table and an index with a vernier, flat: a
@@ -68,17 +70,8 @@ func runExport(sh *shell, args []string) error {
 		flags.Var(pathFlag{f.Path(&q)}, f.Name, "")
 	}
 	flags.BoolVar(&q.LayerDepths, "layer-depths", false, "")
-	flags.Func("date", "", func(s string) error {
-		q.Date = s
-		if _, err := time.Parse(time.DateOnly, s); err != nil {
-			return fmt.Errorf("must be a date as 2026-11-20")
-		}
-		return nil
-	})
-	flags.Func("paper", "", func(s string) (err error) {
-		q.Paper, err = paperNamed(s)
-		return err
-	})
+	flags.Func("date", "", dateFlag(&q.Date))
+	flags.Func("paper", "", paperFlag(&q.Paper))
 	barFlags(flags, &q.Printer)
 	scaleFlags(flags, &q.Scaling)
 	name, err := onlyPlan(flags, args)
@@ -106,6 +99,25 @@ func runExport(sh *shell, args []string) error {
 		return err
 	}
 	return verdict(r)
+}
+
+// dateFlag reads a date to print.
+func dateFlag(date *string) func(string) error {
+	return func(s string) error {
+		*date = s
+		if _, err := time.Parse(time.DateOnly, s); err != nil {
+			return fmt.Errorf("must be a date as 2026-11-20")
+		}
+		return nil
+	}
+}
+
+// paperFlag reads the name of a paper.
+func paperFlag(paper *drawing.Paper) func(string) error {
+	return func(s string) (err error) {
+		*paper, err = paperNamed(s)
+		return err
+	}
 }
 
 // asked reports whether any file is asked for.

@@ -69,7 +69,7 @@ func TestUsageErrors(t *testing.T) {
 		"report nothing":         {"report --json", "report needs a PLAN"},
 		"report maybe":           {"report --json=maybe PLAN", `invalid boolean value "maybe" for -json`},
 		"export nothing":         {"export", "export needs a PLAN"},
-		"export no file":         {"export PLAN", "export needs at least one of --dxf, --svg, --pdf, --csv, --template, --scale, --strip, --coupon, --router"},
+		"export no file":         {"export PLAN", "export needs at least one of --dxf, --svg, --pdf, --csv, --proof, --template, --scale, --strip, --coupon, --router"},
 		"export only a date":     {"export PLAN --date 2026-11-20", "export needs at least one of"},
 		"export unknown format":  {"export PLAN --stl x", "flag provided but not defined: -stl"},
 		"export without value":   {"export PLAN --dxf", "flag needs an argument: -dxf"},

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"io"
 	"strings"
@@ -10,6 +11,7 @@ import (
 	"stopwright/detent"
 	"stopwright/detent/measure"
 	"stopwright/detent/plate"
+	"stopwright/export/drawing"
 )
 
 // decimals of the lengths (mm) and angles (degrees) in a table: finer than any
@@ -24,7 +26,7 @@ func table(w io.Writer, r detent.Report, c *words.Catalogue) error {
 	if seat.Depth > 0 {
 		deep = c.Length(seat.Depth) + " deep"
 	}
-	fmt.Fprintf(w, "%s\n\n", oneLine(pl.Plan.Title))
+	fmt.Fprintf(w, "%s\n\n", drawing.Title(pl.Plan, c, ""))
 	fmt.Fprintf(w, "%d seats in the %s, %s; mouth %s, %s.\n",
 		len(pl.Seats), pl.SeatsPart, c.Text("view."+string(plate.FaceOf(pl.SeatsPart))), c.Length(seat.Mouth()), deep)
 	fmt.Fprintf(w, "Lengths mm, angles degrees; x and y as seen from above, drill x and y as seen at the drill.\n\n")
@@ -33,6 +35,9 @@ func table(w io.Writer, r detent.Report, c *words.Catalogue) error {
 			return err
 		}
 		fmt.Fprintln(w)
+	}
+	if err := errors.Join(truenessTable(w, r), drilledTable(w, pl), seasonLines(w, pl), setting(w, r, c)); err != nil {
+		return err
 	}
 	_, err := fmt.Fprintln(w, strings.Join(findings(r, c), "\n"))
 	return err

@@ -34,6 +34,9 @@ type Check struct {
 	say func(pl *plate.Plate, f Finding) (key string, args words.Args)
 	// fix gives the change that puts a finding right, or nil. No fix: nil.
 	fix func(pl *plate.Plate, f Finding) *Fix
+	// cautious: the fix changes so much that it is offered only if it brings no
+	// error that was not there.
+	cautious bool
 }
 
 // All lists every check in the order their findings are reported.
@@ -43,8 +46,10 @@ var All = []Check{
 	ballFallsIn, ballLocks, ballCannotReach, ballShort, seatBottoms,
 	pocketBreaksThrough, pocketEdge, drillBreaksThrough,
 	fittingEdge, fittingWeb, fittingTurns, knockOutWide, screwHoles, wearRingRoom, carrierRoom,
+	falseClick,
 	willNotCentre, deadBandWide, tableLifts, stopStiff,
 	fenceClash, wanderOverTarget,
+	truenessOverTarget, seasonBinds,
 	dustTrapped, notALock,
 }
 
@@ -104,8 +109,24 @@ type Fix struct {
 // FixOf returns the change that puts a finding of plate pl right, or nil when
 // there is none to offer.
 func FixOf(pl *plate.Plate, f Finding) *Fix {
-	if fix := byID[f.ID].fix; fix != nil {
-		return fix(pl, f)
+	c := byID[f.ID]
+	if c.fix == nil {
+		return nil
 	}
-	return nil
+	fix := c.fix(pl, f)
+	if fix != nil && c.cautious && countErrors(plate.New(fix.Apply(pl.Plan))) > countErrors(pl) {
+		return nil
+	}
+	return fix
+}
+
+// countErrors counts the findings that keep a plate from working.
+func countErrors(pl *plate.Plate) int {
+	n := 0
+	for _, f := range Run(pl) {
+		if f.Severity == Error {
+			n++
+		}
+	}
+	return n
 }

@@ -10,10 +10,6 @@ import (
 	"stopwright/detent/plate"
 )
 
-// ringStep is the step (mm) to which a proposed ring radius is rounded up: one
-// that can be set on a trammel.
-const ringStep = 0.5
-
 // leastWeb (mm) is what must be left between two seats even under a web rule of
 // 0: seats that touch still count as run into each other.
 const leastWeb = 2 * Slack
@@ -34,8 +30,8 @@ func widerRing(pl *plate.Plate, f Finding) *Fix {
 	radius := (pl.Plan.Seat.Mouth() + web) / geom.Chord(1, apart)
 	// A chord is at most twice its radius: a quarter of the slack given here is
 	// well within the slack of the web, and well above the rounding.
-	radius = math.Ceil((radius-Slack/4)/ringStep) * ringStep
-	if radius > largestRing(pl) {
+	radius = math.Ceil((radius-Slack/4)/plate.RingStep) * plate.RingStep
+	if radius > pl.LargestRing() {
 		return nil
 	}
 	old := a.Radius
@@ -51,22 +47,4 @@ func widerRing(pl *plate.Plate, f Finding) *Fix {
 			return p
 		},
 	}
-}
-
-// largestRing returns the radius (mm) up to which seats and pockets keep the
-// edge rule all round, in both parts.
-func largestRing(pl *plate.Plate) float64 {
-	inscribed := func(part plan.Part) float64 {
-		o := plate.OutlineOf(pl.Plan, part)
-		return o.InsideArc(geom.Arc{Sweep: geom.FullTurn})
-	}
-	widest := 0.0
-	for _, p := range pl.Pockets {
-		widest = max(widest, p.Widest())
-	}
-	edge := pl.Plan.Rules.Edge
-	return min(
-		inscribed(pl.SeatsPart)-edge-pl.Plan.Seat.Mouth()/2,
-		inscribed(pl.CatchPart)-edge-widest/2,
-	)
 }

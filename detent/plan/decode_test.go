@@ -25,6 +25,7 @@ func TestDecodeExample(t *testing.T) {
 	}
 	want := plan.Plan{
 		Title:       "Swivelling sanding table",
+		Scale:       1,
 		Arrangement: plan.Arrangement{CatchIn: plan.PartTurntable, PositiveTurn: plan.Clockwise},
 		Turntable: plan.Turntable{
 			Diameter: 260, Thickness: 18, Material: "birch-plywood", PivotBore: 8,

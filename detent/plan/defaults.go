@@ -8,6 +8,7 @@ package plan
 // Values are common practice, no source, unless the line says otherwise.
 func Default() Plan {
 	return Plan{
+		Scale: 1, // the plate itself, and no trial of it
 		Arrangement: Arrangement{
 			CatchIn:      PartTurntable, // the base is the easier part to drill
 			PositiveTurn: Clockwise,     // as azimuths grow
@@ -81,6 +82,7 @@ func Default() Plan {
 		Tool:          nil, // not given; the keys of a given one: see NewTool
 		Readings:      nil, // the keys of a reading: approach, method and date empty
 		ReadingsSince: "",  // all count
+		Ticks:         nil,
 		AsDrilled:     nil, // the keys of one: catch empty (the plan's first catch)
 	}
 }

@@ -16,6 +16,7 @@ const (
 	MaxCatches   = 64
 	MaxFeatures  = 10000
 	MaxReadings  = 10000 // of readings, of as-drilled positions, and of marks
+	MaxTicks     = 50000
 	MaxText      = 10000 // characters in one text
 	MaxFileBytes = 16 << 20
 )
@@ -47,6 +48,7 @@ var (
 	targets        = limits{lo: 0, hi: 360, unit: "degrees"}
 	percents       = limits{lo: 0, hi: 100, unit: "per cent"}
 	screwCounts    = limits{lo: 0, hi: 360, unit: "screws"}
+	scales         = limits{lo: 0.05, hi: 20}
 	versions       = limits{lo: Version, hi: Version}
 	bridges        = limits{lo: 1, hi: 1000, unit: "mm"} // less would let the middle of a slotted part fall out
 	plays          = limits{lo: 0, hi: 10, unit: "mm"}

@@ -13,6 +13,7 @@ const Version = 1
 type Plan struct {
 	Title string
 	Notes string
+	Scale float64 // of a trial to the plan it is a trial of, 0.05 to 20; 1: no trial
 
 	Arrangement Arrangement
 	Turntable   Turntable
@@ -35,6 +36,7 @@ type Plan struct {
 	Readings      []Reading // up to 10,000, a log
 	ReadingsSince string    // a date as 2026-11-20: readings before it are kept, but no longer count; empty: all count
 	AsDrilled     []AsDrilled
+	Ticks         []string // what is done, an operation and a hole each; up to 50,000, a log
 }
 
 // Arrangement says which part holds the catch and which way a positive stop

@@ -20,6 +20,7 @@ func visit(v visitor, d *document) {
 	v.count(at("version").needed(), &d.version, versions)
 	v.text(at("title"), &d.Title, wording{})
 	v.text(at("notes"), &d.Notes, wording{})
+	v.number(at("scale").unless(1), &d.Scale, scales)
 	group(v, at("arrangement").needed(), &d.Arrangement, visitArrangement)
 	group(v, at("turntable").needed(), &d.Turntable, visitTurntable)
 	group(v, at("base").needed(), &d.Base, visitBase)
@@ -39,6 +40,7 @@ func visit(v visitor, d *document) {
 	list(v, at("readings").brief(), &d.Readings, limits{hi: MaxReadings, unit: "readings"}, visitReading)
 	v.text(at("readings_since").brief(), &d.ReadingsSince, wording{date: true})
 	list(v, at("as_drilled").brief(), &d.AsDrilled, limits{hi: MaxReadings, unit: "seats"}, visitAsDrilled)
+	names(v, at("ticks").brief(), &d.Ticks, limits{hi: MaxTicks, unit: "ticks"})
 }
 
 func visitArrangement(v visitor, a *Arrangement) {

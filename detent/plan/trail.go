@@ -14,7 +14,8 @@ type key struct {
 	isItem bool // and not a member
 
 	required bool // a file must give it: it has no default
-	terse    bool // left out of a file where it is empty or false
+	terse    bool // left out of a file where it is empty, false, or the usual number
+	usual    float64
 	unset    bool // the plan holds no value for it, and need not
 
 	// The key belongs only where another key, say the base's shape, is one of
@@ -35,6 +36,9 @@ func (k key) needed() key { k.required = true; return k }
 
 // brief makes the key one that is left out where it is empty or false.
 func (k key) brief() key { k.terse = true; return k }
+
+// unless makes the key of a number one that is left out where it is the usual.
+func (k key) unless(usual float64) key { k.terse, k.usual = true, usual; return k }
 
 // of makes the key one that belongs only where actual, one of all, is among
 // owners.

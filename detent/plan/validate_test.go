@@ -103,6 +103,7 @@ var ranges = []rangeCase{
 	{"features[2].from", -360, 30, false},
 	{"features[2].to", -30, 360, false},
 	{"features[2].width", 0.1, 10000, false},
+	{"scale", 0.05, 20, false},
 	{"rules.web", 0, 100, false},
 	{"rules.edge", 0, 100, false},
 	{"shop.seat_error", 0, 50, false},

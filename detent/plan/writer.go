@@ -72,7 +72,7 @@ func (w *writer) newLine() {
 }
 
 func (w *writer) number(k key, x *float64, _ limits) {
-	if !k.belongs() {
+	if !k.belongs() || k.terse && *x == k.usual {
 		return
 	}
 	w.key(k)

@@ -26,8 +26,11 @@ type Plate struct {
 	Features []Feature
 	Clicks   []Click // one a catch
 	Holds    []Hold  // one for each set of catches that drop together
+	Trueness Trueness
+	Drilled  []DrilledSeat // the plan's log, in its order
 
-	index ringIndex
+	index    ringIndex
+	measured map[service]int // into Drilled, the last of each
 }
 
 // New works out the plate of a plan that [plan.Validate] accepts.
@@ -45,6 +48,8 @@ func New(p plan.Plan) *Plate {
 	pl.Features = append(features(p), fittings(pl)...)
 	pl.Clicks = clicks(p)
 	pl.Holds = holds(p, pl.Stops, pl.Clicks)
+	pl.Trueness = pl.truth()
+	pl.readDrilled()
 	return pl
 }
 

@@ -1,7 +1,6 @@
 package chart
 
 import (
-	"strconv"
 	"strings"
 
 	"stopwright/assets/words"
@@ -11,9 +10,31 @@ import (
 // blockHeight is the height of the title block at the foot of every page, mm.
 const blockHeight = 21.0
 
+// footing is what the title block of a page says of it besides the chart's own.
+type footing struct {
+	shown string // part and face, or what else
+	sheet string // kind of sheet
+	scale string
+	holes string
+}
+
 // frame draws the border and the title block of page n of m. The block says
 // what ISO 7200 asks of one, as far as a workshop needs it.
-func (b *board) frame(c Chart, s Sheet, scale Scale, n, of int) {
+func (b *board) frame(c Chart, k footing, n, of int) {
+	text := func(key string, args ...words.Args) string { return c.Words.Text("chart."+key, args...) }
+	b.block(c.Title, k.shown, [6]fact{
+		{text("block.scale"), k.scale},
+		{text("block.holes"), k.holes},
+		{text("block.date"), c.Date},
+		{text("block.units"), text("block.mm")},
+		{text("block.sheet"), k.sheet},
+		{text("block.page"), text("block.pages", words.Args{"N": n, "Of": of})},
+	})
+}
+
+// block draws the border and a title block: the plan's title over what the
+// sheet shows, and six cells. A cell without a value has a line to fill in.
+func (b *board) block(title, shows string, values [6]fact) {
 	left, right, bottom, top := b.left(), b.right(), b.bottom(), b.top()
 	for _, l := range [4][4]float64{
 		{left, bottom, right, bottom}, {right, bottom, right, top}, {right, top, left, top}, {left, top, left, bottom},
@@ -23,19 +44,11 @@ func (b *board) frame(c Chart, s Sheet, scale Scale, n, of int) {
 	blockTop, middle := bottom+blockHeight, bottom+blockHeight/2
 	b.line(thick, left, blockTop, right, blockTop)
 
-	text := func(key string, args ...words.Args) string { return c.Words.Text("chart."+key, args...) }
 	const cell = 26.0
 	cells := right - 3*cell
 	b.line(thin, cells, bottom, cells, blockTop)
 	b.line(thin, cells, middle, right, middle)
-	for i, k := range [...]struct{ name, value string }{
-		{text("block.scale"), scale.String()},
-		{text("block.holes"), strconv.Itoa(len(s.Seats) + len(s.Pockets))},
-		{text("block.date"), c.Date},
-		{text("block.units"), text("block.mm")},
-		{text("block.sheet"), text("name")},
-		{text("block.page"), text("block.pages", words.Args{"N": n, "Of": of})},
-	} {
+	for i, k := range values {
 		x, y := cells+float64(i%3)*cell, middle
 		if i >= 3 {
 			y = bottom
@@ -52,8 +65,8 @@ func (b *board) frame(c Chart, s Sheet, scale Scale, n, of int) {
 	}
 
 	width := cells - left - 2*pad
-	b.title(c.Title, left+pad, middle+1, width)
-	b.text(left+pad, bottom+pad, headSize, drawing.Left, fit(partAndFace(c, s), headSize, width))
+	b.title(title, left+pad, middle+1, width)
+	b.text(left+pad, bottom+pad, headSize, drawing.Left, fit(shows, headSize, width))
 }
 
 // title letters the plan's title on one line, or smaller on two where it is

@@ -2,7 +2,6 @@ package drawing
 
 import (
 	"math"
-	"strings"
 
 	"stopwright/assets/words"
 	"stopwright/detent/geom"
@@ -109,7 +108,7 @@ func ViewName(c *words.Catalogue, part plan.Part) string {
 func partNotes(pl *plate.Plate, part plan.Part, info Info) []string {
 	c := info.Words
 	lines := []string{
-		strings.Join(strings.Fields(pl.Plan.Title), " "), // on one line, however it was typed
+		Title(pl.Plan, c, ""),
 		c.Text("sheet.part", words.Args{"Part": PartName(c, part), "View": ViewName(c, Like(pl, part))}),
 		c.Text("sheet.thick", words.Args{
 			"Thickness": words.MM(plate.ThicknessOf(pl.Plan, part)), "Material": MaterialName(c, plate.MaterialOf(pl.Plan, part)),

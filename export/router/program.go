@@ -1,8 +1,6 @@
 package router
 
 import (
-	"strings"
-
 	"stopwright/assets/words"
 	"stopwright/detent/plan"
 	"stopwright/detent/plate"
@@ -30,7 +28,7 @@ type Program struct {
 func New(pl *plate.Plate, part plan.Part, c *words.Catalogue) (Program, error) {
 	cuts := work(pl, part, c)
 	p := Program{
-		Part: part, Title: strings.Join(strings.Fields(pl.Plan.Title), " "), Settings: pl.Plan.RouterSettings(),
+		Part: part, Title: drawing.Title(pl.Plan, c, ""), Settings: pl.Plan.RouterSettings(),
 		Thickness: plate.ThicknessOf(pl.Plan, part), Left: left(pl, part),
 	}
 	if len(cuts) == 0 {

@@ -4,8 +4,6 @@
 package template
 
 import (
-	"strings"
-
 	"stopwright/assets/words"
 	"stopwright/detent/plan"
 	"stopwright/detent/plate"
@@ -40,12 +38,8 @@ func Sheets(pl *plate.Plate, info drawing.Info) []tile.Sheet {
 func Sheet(pl *plate.Plate, part plan.Part, info drawing.Info) tile.Sheet {
 	t := info.Words.Text
 	o := plate.OutlineOf(pl.Plan, part)
-	title := strings.TrimSpace(pl.Plan.Title)
-	if title == "" {
-		title = t("template.title")
-	}
 	return tile.Sheet{
-		Title:   title,
+		Title:   drawing.Title(pl.Plan, info.Words, t("template.title")),
 		What:    drawing.PartName(info.Words, part) + ", " + t("chart.face."+string(plate.FaceOf(part))),
 		Date:    info.Date,
 		Drawing: Drawing(pl, part, info.Words),

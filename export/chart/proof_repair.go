@@ -1,0 +1,68 @@
+package chart
+
+import (
+	"stopwright/assets/words"
+	"stopwright/detent"
+	"stopwright/detent/geom"
+	"stopwright/detent/measure"
+	"stopwright/export/drawing"
+)
+
+// The small drawing of a repair, mm on paper.
+const (
+	repairTall  = 52.0
+	repairWide  = 62.0
+	repairScale = 5.0 // times full size at most
+)
+
+// repairs shows each way to put a seat right: a small drawing with its chart, or
+// what is in the way.
+func (f *flow) repairs(r detent.Report, angle geom.Angle, stop int, move float64) {
+	w := f.chart.Words
+	seats := r.Plate.Stops[stop].Seats
+	if len(seats) == 0 {
+		return
+	}
+	f.heading(w.Text("repair.head", words.Args{"Angle": words.Deg(angle)}))
+	f.say(w.Text("caution.unplug") + " " + w.Text("caution.clamp"))
+	for _, x := range r.RepairsOf(seats[0], move) {
+		f.repair(r, x)
+	}
+}
+
+func (f *flow) repair(r detent.Report, x detent.Repair) {
+	f.room(repairTall)
+	b, w := f.board(), f.chart.Words
+	left, top := b.left()+pad, f.y
+	text := left + repairWide + pad
+	f.y = b.panel(text-pad, top+pad, w.Text("repair."+string(x.Kind)))
+	for _, line := range x.Say(r, w) {
+		f.y = b.paragraph(line, text, b.right()-pad, f.y)
+	}
+	for _, h := range x.Holes(r.Plate) {
+		depth := w.Text("chart.through")
+		if h.Depth > 0 {
+			depth = length(f.chart, h.Depth)
+		}
+		f.y = b.paragraph(w.Text("repair.hole."+h.Key, words.Args{
+			"Diameter": short(f.chart, h.Diameter), "Depth": depth, "X": length(f.chart, h.At.X), "Y": length(f.chart, h.At.Y),
+			"Radius": length(f.chart, h.Radius), "Azimuth": measure.Fixed(h.Azimuth.Degrees(), sheetAngle) + "°",
+		}), text, b.right()-pad, f.y)
+	}
+	b.small(drawing.Repair(r.Plate, x), geom.Point{X: left, Y: top - repairTall + pad}, geom.Point{X: left + repairWide, Y: top})
+	f.y = min(f.y, top-repairTall) - pad
+	b.line(thin, b.left(), f.y+pad, b.right(), f.y+pad)
+}
+
+// small draws something true to shape, as large as a space lets it, in its
+// middle.
+func (b *board) small(d drawing.Drawing, lo, hi geom.Point) {
+	bounds := d.Bounds()
+	if bounds.Empty() {
+		return
+	}
+	size := hi.Sub(lo)
+	k := min(repairScale, size.X/bounds.Width(), size.Y/bounds.Height())
+	middle := bounds.Min.Add(bounds.Max).Scale(k / 2)
+	b.Place(d, drawing.Transform{Scale: k, Move: lo.Add(hi).Scale(0.5).Sub(middle)})
+}

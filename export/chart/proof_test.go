@@ -1,0 +1,90 @@
+package chart_test
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"stopwright/assets/words"
+	"stopwright/detent"
+	"stopwright/detent/plan"
+	"stopwright/export/chart"
+	"stopwright/export/drawing"
+)
+
+// provedReport is a plate with a tool, every stop measured once, and the seat at
+// 30 a degree out.
+func provedReport() detent.Report {
+	p := plan.NewPlan()
+	for _, a := range []float64{-45, -30, -15, 0, 15, 30, 45} {
+		p.Stops = append(p.Stops, plan.Stop{Angle: a})
+		off := 0.1
+		if a == 30 {
+			off = 1.1
+		}
+		p.Readings = append(p.Readings, plan.Reading{Angle: a, Measured: a + off})
+	}
+	tool := plan.NewTool()
+	tool.Fence = 10
+	p.Tool = &tool
+	return detent.Solve(p)
+}
+
+func pageText(pages []drawing.Page) string {
+	var b strings.Builder
+	for _, p := range pages {
+		for _, e := range p.Entities {
+			if t, ok := e.Shape.(drawing.Text); ok {
+				b.WriteString(t.Text + "\n")
+			}
+		}
+	}
+	return b.String()
+}
+
+func TestProofSheetSaysWhatWasFound(t *testing.T) {
+	german, err := words.In("de")
+	require.NoError(t, err)
+	for _, w := range []*words.Catalogue{words.English(), german} {
+		r := provedReport()
+		pages := chart.ProofPages(r, drawing.Info{Words: w, Date: "2026-11-25"}, drawing.A4)
+		require.NotEmpty(t, pages)
+		text := pageText(pages)
+		flat := strings.Join(strings.Fields(text), " ")
+		v, _ := r.Proving()
+		for _, line := range v.Say(r, w) {
+			assert.Contains(t, flat, strings.Join(strings.Fields(drawing.Lettered(line)), " "))
+		}
+		for _, key := range []string{"caution.unplug", "caution.clamp", "caution.eyes", "caution.manual", "repair.plug", "repair.bush", "repair.pattern"} {
+			assert.Contains(t, flat, drawing.Lettered(w.Text(key)))
+		}
+		assert.Contains(t, text, "2026-11-25")
+		assert.NotContains(t, text, "[", "no gap in the words")
+		assert.NotContains(t, text, "{{")
+		for k, p := range pages {
+			b := p.Bounds()
+			const edge = 9.9 // mm: the border stands at 10
+			assert.Greater(t, b.Min.X, edge, "page %d", k+1)
+			assert.Greater(t, b.Min.Y, edge, "page %d", k+1)
+			assert.Less(t, b.Max.X, p.Width-edge, "page %d", k+1)
+			assert.Less(t, b.Max.Y, p.Height-edge, "page %d", k+1)
+		}
+	}
+}
+
+func TestProofSheetToFillIn(t *testing.T) {
+	p := plan.NewPlan()
+	for a := -90.0; a <= 90; a++ {
+		p.Stops = append(p.Stops, plan.Stop{Angle: a})
+	}
+	pages := chart.ProofPages(detent.Solve(p), drawing.Info{Words: words.English()}, drawing.A4)
+	assert.Greater(t, len(pages), 2, "181 stops do not fit on two pages")
+	text := pageText(pages)
+	for _, a := range []string{"-90", "0", "90"} {
+		assert.Contains(t, text, "\n"+a+"\n")
+	}
+	none := chart.ProofPages(detent.Solve(plan.NewPlan()), drawing.Info{Words: words.English()}, drawing.A4)
+	assert.Len(t, none, 1, "a plan without stops has its cautions and nothing to fill in")
+}
