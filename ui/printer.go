@@ -62,7 +62,7 @@ func (w *Window) benchMenu() *fyne.MenuItem {
 	t := w.words.Text
 	m := fyne.NewMenuItem(t("menu.bench"), nil)
 	m.ChildMenu = fyne.NewMenu("",
-		w.command(t("menu.template"), fyne.KeyP, ctrl|shift, w.askTemplate),
+		w.command(t("menu.template"), fyne.KeyP, ctrl, w.askTemplate),
 		w.command(t("menu.scale"), "", 0, w.askScale),
 		w.command(t("menu.coupon"), "", 0, w.askCoupon),
 	)
