@@ -67,6 +67,7 @@ func (w *Window) fileMenu() *fyne.Menu {
 	quit.IsQuit = true // else the toolkit adds one that does not ask
 	return fyne.NewMenu(t("menu.file"),
 		w.command(t("menu.new"), fyne.KeyN, ctrl, w.New),
+		w.trialCommand(),
 		w.command(t("menu.open"), fyne.KeyO, ctrl, w.open),
 		w.recentMenu(),
 		examples,
@@ -100,6 +101,8 @@ func (w *Window) editMenu() *fyne.Menu {
 		w.command(t("menu.sort"), "", 0, func() { w.report(w.store.SortStops(t("menu.sort"))) }),
 		fyne.NewMenuItemSeparator(),
 		w.settingMenu(),
+		w.couponCommand(), w.drilledCommand(),
+		fyne.NewMenuItemSeparator(),
 	}, w.roomCommands()...)...)
 }
 
