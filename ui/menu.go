@@ -109,8 +109,8 @@ func (w *Window) editMenu() *fyne.Menu {
 func (w *Window) viewMenu() *fyne.Menu {
 	t := w.words.Text
 	return fyne.NewMenu(t("menu.view"), append(w.pageCommands(),
-		w.command(t("menu.checks"), fyne.Key8, ctrl, func() { w.focus(w.findings.list) }),
-		w.command(t("menu.parts"), fyne.Key9, ctrl, w.parts.focus),
+		w.command(t("menu.checks"), fyne.Key9, ctrl, func() { w.focus(w.findings.list) }),
+		w.command(t("menu.parts"), fyne.KeyD, ctrl, w.parts.focus),
 		fyne.NewMenuItemSeparator(),
 		w.command(t("plate.fit"), fyne.Key0, ctrl, w.plate.fit),
 		w.layersMenu(),
