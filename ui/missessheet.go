@@ -27,13 +27,13 @@ type missesSheet struct {
 // fewestMisses is of how many holes at least a spread is told.
 const fewestMisses = 3
 
-// couponCommand is the menu's item that measures the maker's own drilling.
-func (w *Window) couponCommand() *fyne.MenuItem {
-	return w.command(w.words.Text("menu.truth.coupon"), "", 0, w.askCoupon)
+// missesCommand is the menu's item that measures the maker's own drilling.
+func (w *Window) missesCommand() *fyne.MenuItem {
+	return w.command(w.words.Text("menu.truth.coupon"), "", 0, w.askMisses)
 }
 
-// askCoupon asks for the distances measured.
-func (w *Window) askCoupon() {
+// askMisses asks for the distances measured.
+func (w *Window) askMisses() {
 	t := w.words.Text
 	s := &missesSheet{w: w, misses: newSheetEntry(""), says: widget.NewLabel(""), why: newProblem(w)}
 	how := widget.NewLabel(t("misses.how"))

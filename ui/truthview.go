@@ -61,7 +61,7 @@ func newTruthView(w *Window) *truthView {
 
 	v.method = w.methodButton()
 	head := container.NewHBox(v.method,
-		widget.NewButton(t("misses.button"), w.askCoupon), widget.NewButton(t("drilled.button"), func() { w.askDrilled(-1) }))
+		widget.NewButton(t("misses.button"), w.askMisses), widget.NewButton(t("drilled.button"), func() { w.askDrilled(-1) }))
 	asks := container.NewGridWithColumns(2,
 		container.NewBorder(nil, nil, widget.NewLabel(t("truth.sides")), nil, v.sides),
 		container.NewBorder(nil, nil, widget.NewLabel(t("truth.wanted")), nil, v.wanted))
