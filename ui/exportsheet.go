@@ -41,7 +41,7 @@ func (w *Window) askExport() {
 		}
 		for i, f := range export.Formats {
 			if wanted[i].Checked {
-				*f.Path(&q) = base + f.Ending()
+				*f.Path(&q) = base + f.Ending
 			}
 		}
 		w.export(q)
