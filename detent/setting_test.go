@@ -278,7 +278,7 @@ func TestRepeatedReadingsKeepNoiseHonest(t *testing.T) {
 	}
 }
 
-func TestTrendOfAStop(t *testing.T) {
+func TestTrendTakesTheWholeLog(t *testing.T) {
 	p := provedPlan(arrangements[0])
 	p.ReadingsSince = "2026-06-01"
 	p.Readings = []plan.Reading{
