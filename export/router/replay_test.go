@@ -191,6 +191,29 @@ func TestFittingsAreCut(t *testing.T) {
 func TestCarriedCatchIsBoredThrough(t *testing.T) {
 	p := fitted(mitres(arrangements[0]))
 	p.Catch.BodyLength, p.Making.Carrier.Width = 24, 40
+	c := p.Making.Carrier
+	set := p.RouterSettings()
+	bore, end := p.Catch.BodyDiameter+p.Catch.BodyAllowance, set.Breakthrough
+	// The bore goes through 18 mm of turntable and 4 mm of pad, and 2.5 mm on.
+	p.Making.Carrier.PadThickness = 4
+	thick := c.Thickness + end
+	blocks := map[plan.Part][]want{
+		plan.PartPad: {{0, 0, bore, 4 + end}},
+		plan.PartCarrier: {
+			{0, 0, bore, 24 + p.Catch.RecessAllowance - 18 - 4},
+			{0, 0, p.Making.KnockOut, thick + drillTip(p, p.Making.KnockOut)},
+		},
+	}
+	for part, wanted := range blocks {
+		thick := map[plan.Part]float64{plan.PartPad: 4, plan.PartCarrier: c.Thickness}[part] + end
+		for _, x := range []float64{-c.Spacing / 2, c.Spacing / 2} {
+			wanted = append(wanted, want{x, 0, c.Screw, thick + drillTip(p, c.Screw)})
+		}
+		program := made(t, p, part)
+		assert.Equal(t, 2, program.Copies, "one for each catch")
+		m := replayed(t, numbered(text(t, program)))
+		assertRemoves(t, m, diameters(program), wanted)
+	}
 	program := made(t, p, plan.PartTurntable)
 	for _, s := range program.Steps {
 		assert.NotEqual(t, router.KnockOut, s.Job)
