@@ -84,9 +84,9 @@ func (w *Window) fileMenu() *fyne.Menu {
 func (w *Window) editMenu() *fyne.Menu {
 	t := w.words.Text
 	undone, _ := w.store.CanUndo()
-	undo := fyne.NewMenuItem(t("menu.undo", words.Args{"Edit": undone}), w.undo)
+	undo := fyne.NewMenuItem(w.naming("menu.undo", "menu.undo.none", undone), w.undo)
 	redone, _ := w.store.CanRedo()
-	redo := fyne.NewMenuItem(t("menu.redo", words.Args{"Edit": redone}), w.redo)
+	redo := fyne.NewMenuItem(w.naming("menu.redo", "menu.redo.none", redone), w.redo)
 	// The toolkit knows these two keys by names of its own. They stay enabled
 	// with nothing to undo in the plan, for the text being typed.
 	undo.Shortcut, redo.Shortcut = &fyne.ShortcutUndo{}, &fyne.ShortcutRedo{}
@@ -99,6 +99,7 @@ func (w *Window) editMenu() *fyne.Menu {
 		w.command(t("menu.all"), fyne.KeyA, ctrl|shift, w.store.SelectAllStops),
 		w.command(t("menu.sort"), "", 0, func() { w.report(w.store.SortStops(t("menu.sort"))) }),
 		fyne.NewMenuItemSeparator(),
+		w.settingMenu(),
 	}, w.roomCommands()...)...)
 }
 
@@ -116,6 +117,14 @@ func (w *Window) viewMenu() *fyne.Menu {
 		w.explainItem(),
 		w.lookMenu(), w.languageMenu(),
 	)...)
+}
+
+// naming returns a text that names an edit, or another where there is none.
+func (w *Window) naming(key, none, edit string) string {
+	if edit == "" {
+		return w.words.Text(none)
+	}
+	return w.words.Text(key, words.Args{"Edit": edit})
 }
 
 // layersMenu hides and shows what is drawn on the plate.

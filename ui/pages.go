@@ -16,6 +16,7 @@ const (
 	clickPage   pageID = "click"
 	roomPage    pageID = "room"
 	chartPage   pageID = "chart"
+	workPage    pageID = "work"
 	settingPage pageID = "setting"
 	stockPage   pageID = "stock"
 )
@@ -36,6 +37,7 @@ func (w *Window) makePages() []page {
 		{clickPage, w.clicks.object, w.clicks.refresh, nil},
 		{roomPage, w.room.object, w.room.refresh, nil},
 		{chartPage, w.chart.object, w.chart.refresh, nil},
+		{workPage, w.work.object, w.work.refresh, w.work.list},
 		{settingPage, w.setting.object, w.setting.refresh, nil},
 		{stockPage, w.stock.object, w.stock.refresh, w.stock.search},
 	}
@@ -43,11 +45,17 @@ func (w *Window) makePages() []page {
 
 // tabs makes the tabs of the pages.
 func (w *Window) tabs() *container.AppTabs {
-	tabs := container.NewAppTabs()
+	var items []*container.TabItem // all at once: each that is appended lays all pages out anew
 	for _, p := range w.pageList {
-		tabs.Append(container.NewTabItem(w.words.Text("page."+string(p.id)), narrowed(p.object)))
+		items = append(items, container.NewTabItem(w.words.Text("page."+string(p.id)), narrowed(p.object)))
 	}
-	tabs.OnSelected = func(*container.TabItem) { w.refreshPage() }
+	tabs := container.NewAppTabs(items...)
+	tabs.OnSelected = func(*container.TabItem) {
+		if w.page() != platePage {
+			w.say("") // what was said of the plate under the pointer
+		}
+		w.refreshPage()
+	}
 	return tabs
 }
 

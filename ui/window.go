@@ -39,6 +39,7 @@ type Window struct {
 	clicks   *clickView
 	room     *roomView
 	chart    *chartView
+	work     *workView
 	setting  *settingView
 	stock    *stockView
 	pageList []page             // beside the stops, in order
@@ -94,6 +95,7 @@ func (w *Window) build() {
 	w.clicks = newClickView(w)
 	w.room = newRoomView(w)
 	w.chart = newChartView(w)
+	w.work = newWorkView(w)
 	w.setting = newSettingView(w)
 	w.stock = newStockView(w)
 	w.parts = newPartsPanel(w)

@@ -20,6 +20,7 @@ func (p Plan) Clone() Plan {
 	}
 	p.Readings = slices.Clone(p.Readings)
 	p.AsDrilled = slices.Clone(p.AsDrilled)
+	p.Ticks = slices.Clone(p.Ticks)
 	return p
 }
 

@@ -82,6 +82,7 @@ func Default() Plan {
 		Tool:          nil, // not given; the keys of a given one: see NewTool
 		Readings:      nil, // the keys of a reading: approach, method and date empty
 		ReadingsSince: "",  // all count
+		Ticks:         nil,
 		AsDrilled:     nil, // the keys of one: catch empty (the plan's first catch)
 	}
 }

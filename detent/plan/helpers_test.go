@@ -105,6 +105,7 @@ func fullPlan(t testing.TB) plan.Plan {
 	reference, underside := 36.0, 20.0
 	p.Shop.Reference, p.Tool.FenceUnderside = &reference, &underside
 	p.Making = everyFitting()
+	p.Ticks = []string{"final base 61.72,84.95"}
 	return p
 }
 

@@ -16,6 +16,7 @@ const (
 	MaxCatches   = 64
 	MaxFeatures  = 10000
 	MaxReadings  = 10000 // of readings, of as-drilled positions, and of marks
+	MaxTicks     = 50000
 	MaxText      = 10000 // characters in one text
 	MaxFileBytes = 16 << 20
 )

@@ -3,7 +3,7 @@ package plan
 // WithLogOf returns p with the log of another plan: what was measured and done,
 // which is kept when decisions are taken back.
 func (p Plan) WithLogOf(other Plan) Plan {
-	p.Readings, p.AsDrilled = other.Readings, other.AsDrilled
+	p.Readings, p.AsDrilled, p.Ticks = other.Readings, other.AsDrilled, other.Ticks
 	if other.Tool == nil {
 		return p
 	}

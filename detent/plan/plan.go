@@ -36,6 +36,7 @@ type Plan struct {
 	Readings      []Reading // up to 10,000, a log
 	ReadingsSince string    // a date as 2026-11-20: readings before it are kept, but no longer count; empty: all count
 	AsDrilled     []AsDrilled
+	Ticks         []string // what is done, an operation and a hole each; up to 50,000, a log
 }
 
 // Arrangement says which part holds the catch and which way a positive stop

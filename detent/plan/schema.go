@@ -40,6 +40,7 @@ func visit(v visitor, d *document) {
 	list(v, at("readings").brief(), &d.Readings, limits{hi: MaxReadings, unit: "readings"}, visitReading)
 	v.text(at("readings_since").brief(), &d.ReadingsSince, wording{date: true})
 	list(v, at("as_drilled").brief(), &d.AsDrilled, limits{hi: MaxReadings, unit: "seats"}, visitAsDrilled)
+	names(v, at("ticks").brief(), &d.Ticks, limits{hi: MaxTicks, unit: "ticks"})
 }
 
 func visitArrangement(v visitor, a *Arrangement) {

@@ -13,24 +13,25 @@ import (
 // material is left that bends. Common practice, no source.
 const longestDust geom.Angle = 90
 
-// dustSlots lists the slots beside the tracks, as far along as the balls go. Of
-// what would lie on the pivot there is none.
+// dustSlots lists the slots beside the tracks, as far along as the balls go; beside
+// a wear ring, where there is one, which would cover them. Of what would lie on
+// the pivot there is none.
 func dustSlots(pl *Plate) []Feature {
 	d := pl.Plan.Making.Dust
 	if d.Width == 0 {
 		return nil
 	}
-	off := pl.Plan.Seat.Mouth()/2 + pl.Plan.Rules.Web + d.Width/2
+	off := pl.Plan.Rules.Web + d.Width/2
 	var out []Feature
-	for _, ring := range ringTracks(pl.Tracks) {
+	for _, ring := range dustRings(pl) {
 		for _, side := range [...]struct {
 			side plan.Side
 			r    float64
-		}{{plan.Inside, ring[0].Radius - off}, {plan.Outside, ring[0].Radius + off}} {
+		}{{plan.Inside, ring.inner - off}, {plan.Outside, ring.outer + off}} {
 			if d.Side != plan.Both && d.Side != side.side || side.r <= d.Width/2 {
 				continue
 			}
-			for _, piece := range bridged(ring, side.r, d.Bridge+d.Width) {
+			for _, piece := range bridged(ring.tracks, side.r, d.Bridge+d.Width) {
 				out = append(out, Feature{
 					Part: pl.SeatsPart, Kind: plan.ArcSlot, Index: len(out), Fitting: DustSlot,
 					Core: piece, Half: d.Width / 2,
@@ -41,23 +42,37 @@ func dustSlots(pl *Plate) []Feature {
 	return out
 }
 
-// ringTracks groups the balls' paths by ring, from the pivot outward, each
-// group by azimuth in [0, 360).
-func ringTracks(tracks []Track) [][]geom.Arc {
-	all := make([]geom.Arc, len(tracks))
-	for i, t := range tracks {
+// dustRing is a band that dust slots lie beside: the radii of its edges, mm, and
+// the balls' paths in it, by azimuth in [0, 360).
+type dustRing struct {
+	inner, outer float64
+	tracks       []geom.Arc
+}
+
+// dustRings lists the bands, from the pivot outward: one as wide as the seats
+// for every ring, or the wear ring with all of them.
+func dustRings(pl *Plate) []dustRing {
+	all := make([]geom.Arc, len(pl.Tracks))
+	for i, t := range pl.Tracks {
 		all[i] = t.Path
 		all[i].From = all[i].From.Turn()
 	}
-	slices.SortFunc(all, func(a, b geom.Arc) int {
-		return cmp.Or(cmp.Compare(a.Radius, b.Radius), cmp.Compare(a.From, b.From), cmp.Compare(a.Sweep, b.Sweep))
-	})
-	var out [][]geom.Arc
+	byAzimuth := func(a, b geom.Arc) int {
+		return cmp.Or(cmp.Compare(a.From, b.From), cmp.Compare(a.Sweep, b.Sweep))
+	}
+	if inner, outer := WearRing(pl.Plan); outer > 0 {
+		slices.SortFunc(all, byAzimuth)
+		return []dustRing{{inner / 2, outer / 2, all}}
+	}
+	slices.SortFunc(all, func(a, b geom.Arc) int { return cmp.Or(cmp.Compare(a.Radius, b.Radius), byAzimuth(a, b)) })
+	half := pl.Plan.Seat.Mouth() / 2
+	var out []dustRing
 	for _, a := range all {
-		if n := len(out); n == 0 || out[n-1][0].Radius != a.Radius {
-			out = append(out, nil)
+		if n := len(out); n == 0 || out[n-1].tracks[0].Radius != a.Radius {
+			out = append(out, dustRing{inner: a.Radius - half, outer: a.Radius + half})
 		}
-		out[len(out)-1] = append(out[len(out)-1], a)
+		last := &out[len(out)-1]
+		last.tracks = append(last.tracks, a)
 	}
 	return out
 }

@@ -105,6 +105,20 @@ func TestDustSlotsKeepClear(t *testing.T) {
 	})
 }
 
+// A wear ring would cover slots beside the seats: they lie beside the ring.
+func TestDustSlotsLieBesideAWearRing(t *testing.T) {
+	p := plan.Default()
+	p.Travel = plan.Span{From: -40, To: 40}
+	p.Catches = append(p.Catches, plan.Placement{Name: "B", Radius: 80, Azimuth: 10})
+	p.Making.Dust = plan.DustSlots{Width: 6, Side: plan.Both, Bridge: 20}
+	p.Making.WearRing.Width = 20
+	var radii []float64
+	for _, f := range fitting(plate.New(p), plate.DustSlot) {
+		radii = append(radii, f.Core.(geom.Arc).Radius)
+	}
+	assert.Equal(t, []float64{80 - 10 - 2 - 3, 105 + 10 + 2 + 3}, radii, "one ring under both tracks, one slot on either side")
+}
+
 // Dust slots run as far as the balls: past either end of a short travel there
 // is none.
 func TestDustSlotsFollowTheTrack(t *testing.T) {

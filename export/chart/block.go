@@ -1,7 +1,6 @@
 package chart
 
 import (
-	"strconv"
 	"strings"
 
 	"stopwright/assets/words"
@@ -11,16 +10,24 @@ import (
 // blockHeight is the height of the title block at the foot of every page, mm.
 const blockHeight = 21.0
 
+// footing is what the title block of a page says of it besides the chart's own.
+type footing struct {
+	shown string // part and face, or what else
+	sheet string // kind of sheet
+	scale string
+	holes string
+}
+
 // frame draws the border and the title block of page n of m. The block says
 // what ISO 7200 asks of one, as far as a workshop needs it.
-func (b *board) frame(c Chart, s Sheet, scale Scale, n, of int) {
+func (b *board) frame(c Chart, k footing, n, of int) {
 	text := func(key string, args ...words.Args) string { return c.Words.Text("chart."+key, args...) }
-	b.block(c.Title, partAndFace(c, s), [6]fact{
-		{text("block.scale"), scale.String()},
-		{text("block.holes"), strconv.Itoa(len(s.Seats) + len(s.Pockets))},
+	b.block(c.Title, k.shown, [6]fact{
+		{text("block.scale"), k.scale},
+		{text("block.holes"), k.holes},
 		{text("block.date"), c.Date},
 		{text("block.units"), text("block.mm")},
-		{text("block.sheet"), text("name")},
+		{text("block.sheet"), k.sheet},
 		{text("block.page"), text("block.pages", words.Args{"N": n, "Of": of})},
 	})
 }

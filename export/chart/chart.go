@@ -1,6 +1,7 @@
 package chart
 
 import (
+	"slices"
 	"strings"
 
 	"stopwright/assets/words"
@@ -17,6 +18,12 @@ type Chart struct {
 	Date   string // as the caller writes it; empty: a line to fill in
 	Words  *words.Catalogue
 	Sheets []Sheet // the part with the seats, then the part with the catches
+
+	Work  []Operation     // in order, part by part
+	Bill  Bill            // what to buy and saw; empty in a chart of one part
+	Ticks map[string]bool // what is done: see [Operation.Tick]
+
+	plate *plate.Plate
 }
 
 // Sheet is the chart of one part. One of its two lists of holes is used: a part
@@ -53,11 +60,12 @@ func New(r detent.Report, info drawing.Info) Chart {
 	catches := newSheet(pl, pl.CatchPart)
 	catches.Pockets = pocketRows(pl)
 	c.Sheets = []Sheet{seats, catches}
+	c.Work, c.Bill, c.Ticks, c.plate = Operations(pl, c.Words), BillOf(pl, c.Words), ticked(pl.Plan.Ticks), pl
 	return c
 }
 
-// Only returns the chart with the sheet of one part, or with none if that part
-// holds neither seats nor catches.
+// Only returns the chart with the sheet and the operations of one part, without
+// a bill; with no sheet if that part holds neither seats nor catches.
 func (c Chart) Only(part plan.Part) Chart {
 	var kept []Sheet
 	for _, s := range c.Sheets {
@@ -65,7 +73,8 @@ func (c Chart) Only(part plan.Part) Chart {
 			kept = append(kept, s)
 		}
 	}
-	c.Sheets = kept
+	c.Sheets, c.Bill = kept, Bill{}
+	c.Work = slices.DeleteFunc(slices.Clone(c.Work), func(o Operation) bool { return o.Part != part })
 	return c
 }
 
@@ -98,3 +107,7 @@ func azimuthSeen(part plan.Part, az geom.Angle) geom.Angle {
 	}
 	return az.Wrap()
 }
+
+// faceUp returns the face of a part that lies up at the drill; a wear ring lies
+// as the part it is let into.
+func (c Chart) faceUp(part plan.Part) plate.Face { return plate.FaceOf(drawing.Like(c.plate, part)) }

@@ -37,6 +37,7 @@ func WriteCSV(w io.Writer, c Chart) error {
 			rows = append(rows, csvPockets(c, s)...)
 		}
 	}
+	rows = append(append(rows, csvBill(c)...), csvOperations(c)...)
 	out := csv.NewWriter(w)
 	out.UseCRLF = true
 	if err := out.WriteAll(rows); err != nil {

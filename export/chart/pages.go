@@ -8,28 +8,48 @@ import (
 	"stopwright/export/drawing"
 )
 
-// Pages lays the chart out on paper, a part after a part: first a small true
-// drawing with what to know and the order of work, then a table a ring with one
-// row a hole, its heading repeated on every page. A chart of no part has no pages.
+// Pages lays the chart out on paper: first, for each part that holds seats or
+// catches, a small true drawing with what to know and the order of work, and a
+// table a ring with one row a hole, its heading repeated on every page; then the
+// operations on every part, one table each; last what to buy and saw. A chart of
+// no part has no pages.
 func Pages(c Chart, paper Paper) []drawing.Page {
-	type sheetPage struct {
-		*board
-		sheet Sheet
-		scale Scale
-	}
-	var all []sheetPage
-	for _, s := range c.Sheets {
-		boards, scale := sheetPages(c, s, paper)
+	var all []numbered
+	add := func(k footing, boards ...*board) {
 		for _, b := range boards {
-			all = append(all, sheetPage{b, s, scale})
+			all = append(all, numbered{b, k})
 		}
 	}
+	for _, s := range c.Sheets {
+		boards, scale := sheetPages(c, s, paper)
+		add(footing{
+			shown: partAndFace(c, s), sheet: c.Words.Text("chart.name"), scale: scale.String(),
+			holes: strconv.Itoa(len(s.Seats) + len(s.Pockets)),
+		}, boards...)
+	}
+	for from := 0; from < len(c.Work); {
+		to := from + 1
+		for to < len(c.Work) && c.Work[to].Part == c.Work[from].Part {
+			to++
+		}
+		k, boards := workPages(c, c.Work[from:to], paper)
+		add(k, boards...)
+		from = to
+	}
+	k, boards := billPages(c, paper)
+	add(k, boards...)
 	pages := make([]drawing.Page, len(all))
 	for i, p := range all {
-		p.frame(c, p.sheet, p.scale, i+1, len(all))
+		p.frame(c, p.footing, i+1, len(all))
 		pages[i] = p.Page
 	}
 	return pages
+}
+
+// numbered is a page that has still to be given its border and number.
+type numbered struct {
+	*board
+	footing
 }
 
 // sheetPages draws all of a part's pages but their borders and title blocks.

@@ -1,6 +1,9 @@
 package chart
 
-import "stopwright/detent/plan"
+import (
+	"stopwright/detent/plan"
+	"stopwright/detent/plate"
+)
 
 // Pins says what two seats are gauged with: two equal pins, or balls, that fit
 // them, and one in the pivot bore.
@@ -14,7 +17,11 @@ type Pins struct {
 // relief hole of a countersunk one; and where it has none, two of the catch's
 // balls, which centre themselves in the cones.
 func pinsOf(p plan.Plan) Pins {
-	pins := Pins{Diameter: p.Seat.Diameter, Pivot: p.Turntable.PivotBore}
+	seats := plan.PartBase
+	if p.Arrangement.CatchIn == plan.PartBase {
+		seats = plan.PartTurntable
+	}
+	pins := Pins{Diameter: p.Seat.Diameter, Pivot: plate.BoreOf(p, seats)}
 	if p.Seat.Form == plan.Countersunk {
 		pins.Diameter = p.Seat.ReliefDiameter
 		if pins.Diameter == 0 {

@@ -61,7 +61,7 @@ func TestPDFReadAgain(t *testing.T) {
 					f := strings.Fields(line)
 					if len(f) > 2 && f[0] == r.Tag && strings.Contains(line, fmt.Sprintf(" %.2f", r.At.X+0)) &&
 						strings.Contains(line, fmt.Sprintf(" %.2f", r.At.Y+0)) {
-						found = i+1 < len(lines) && strings.Contains(lines[i+1], fmt.Sprintf("%.3f°", float64(r.Azimuth)))
+						found = found || i+1 < len(lines) && strings.Contains(lines[i+1], fmt.Sprintf("%.3f°", float64(r.Azimuth)))
 					}
 				}
 				assert.True(t, found, "%d seats on %s: no row for %s at %v", n, paper.Name, r.Tag, r.At)

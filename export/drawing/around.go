@@ -35,7 +35,7 @@ func aroundSegment(s geom.Segment, half float64) []Shape {
 // the ends meet each other, across a gap narrower than the slot or over the
 // pivot, there are two outlines, or the outer one alone.
 func aroundArc(a geom.Arc, half float64) []Shape {
-	if a.Sweep == 0 {
+	if a = settled(a); a.Sweep == 0 {
 		return []Shape{Circle{a.Start(), half}}
 	}
 	outerEdge := ArcOf(geom.Arc{Radius: a.Radius + half, From: a.From, Sweep: a.Sweep})

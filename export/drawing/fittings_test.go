@@ -205,7 +205,7 @@ func TestSlotsCloseWithoutGaps(t *testing.T) {
 		}
 		checked++
 	}
-	assert.Equal(t, 1+1+2*2*2+2, checked, "end stop, clamp, dust in two pieces on both sides of two rings, fence")
+	assert.Equal(t, 1+1+2*3+2, checked, "end stop, clamp, dust in three pieces on both sides of the wear ring, fence")
 }
 
 func onArc(a Arc, deg float64) geom.Point {

@@ -131,7 +131,7 @@ func cross(d *Drawing, at geom.Point, radius float64) {
 func seatShapes(d *Drawing, pl *plate.Plate) {
 	pitchCircles(d, pl)
 	for _, t := range pl.Tracks {
-		if t.Path.Sweep > 0 { // a table that cannot turn leaves no track
+		if settled(t.Path).Sweep > 0 { // a table that cannot turn leaves no track
 			d.Add(Track, ArcOf(t.Path))
 		}
 	}

@@ -74,10 +74,27 @@ func (a Align) Offset(width, size float64) geom.Point {
 // from +x, in [0, 360).
 func FromAzimuth(az geom.Angle) float64 { return (90 - az).Turn().Degrees() }
 
+// leastSweep is the least turn that is drawn as an arc, and the least that is
+// left open of a whole one: at 10 m radius it is under a millionth of a millimetre,
+// and readers do not tell the ends of less apart.
+const leastSweep geom.Angle = 4e-9
+
+// settled returns an arc that hardly turns as a point, and one that hardly
+// leaves a gap as a whole circle.
+func settled(a geom.Arc) geom.Arc {
+	switch {
+	case a.Sweep < leastSweep:
+		a.Sweep = 0
+	case a.Sweep > geom.FullTurn-leastSweep:
+		a.Sweep = geom.FullTurn
+	}
+	return a
+}
+
 // ArcOf returns the drawing of an arc about the pivot: an [Arc], or a [Circle]
 // when it goes all the way round.
 func ArcOf(a geom.Arc) Shape {
-	if a.Whole() {
+	if a = settled(a); a.Whole() {
 		return Circle{Radius: a.Radius}
 	}
 	return Arc{Radius: a.Radius, Start: FromAzimuth(a.From + a.Sweep), Sweep: a.Sweep.Degrees()}

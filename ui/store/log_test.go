@@ -35,6 +35,22 @@ func TestTheLogMakesNoStep(t *testing.T) {
 	assert.Empty(t, s.Plan().Readings, "undo does not bring back what was struck off the log")
 }
 
+// A tick is kept when the decisions it was made under are taken back.
+func TestUndoLeavesTicks(t *testing.T) {
+	s := store.New(withStops(0, 30))
+	setTitle(t, s, "a")
+	tick := func() {
+		require.NoError(t, s.Log(func(p *plan.Plan) { p.Ticks = append(p.Ticks, "final base 0.00,105.00") }))
+	}
+	tick()
+	s.Undo()
+	assert.Len(t, s.Plan().Ticks, 1)
+	s.Redo()
+	tick()
+	s.Undo()
+	assert.Len(t, s.Plan().Ticks, 2)
+}
+
 func TestARefusedLogChangesNothing(t *testing.T) {
 	s := store.New(withStops(0, 30))
 	told := heard(s)
