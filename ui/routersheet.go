@@ -168,8 +168,8 @@ func (w *Window) refusalInWords(err error, most int) error {
 }
 
 // reasons returns the reasons of a refusal, one a line, at most so many of them.
-func (w *Window) reasons(refused export.Refused, most int) string {
-	lines := strings.Split(refused.In(w.words), "\n")
+func (w *Window) reasons(why words.Saying, most int) string {
+	lines := strings.Split(why.In(w.words), "\n")
 	if over := len(lines) - most; over > 0 {
 		lines = append(lines[:most], w.words.Text("router.more", words.Args{"N": over}))
 	}
