@@ -62,3 +62,47 @@ func BenchmarkSolve(b *testing.B) {
 		}
 	}
 }
+
+// BenchmarkRoom times making room: for the mitres of a moulding, for steps of a
+// vernier, and for a dividing head.
+func BenchmarkRoom(b *testing.B) {
+	for _, c := range []struct {
+		stops      int
+		from, step float64
+		travel     plan.Span
+	}{
+		{9, -5, 1.7, plan.Span{From: -60, To: 60}},
+		{72, -45, 1.3, plan.Span{From: -60, To: 60}},
+		{360, 0, 1, plan.Span{From: -360, To: 360}},
+	} {
+		p := plan.NewPlan()
+		p.Travel = c.travel
+		for i := range c.stops {
+			p.Stops = append(p.Stops, plan.Stop{Angle: c.from + c.step*float64(i)})
+		}
+		b.Run(fmt.Sprint(c.stops), func(b *testing.B) {
+			b.ReportAllocs()
+			for b.Loop() {
+				if _, err := MakeRoom(b.Context(), p); err != nil {
+					b.Fatal(err)
+				}
+			}
+		})
+	}
+}
+
+// BenchmarkSolveManyCatches times a plate on whose one ring 64 catches pass as
+// many seats as a plan may have, nearly all of them falsely.
+func BenchmarkSolveManyCatches(b *testing.B) {
+	p := crowd(plan.MaxSeats, roomyRadius(plan.MaxSeats))
+	radius := p.Catches[0].Radius
+	for len(p.Catches) < plan.MaxCatches {
+		c := plan.NewPlacement(p)
+		c.Azimuth, c.Radius = 5.6*float64(len(p.Catches)), radius
+		p.Catches = append(p.Catches, c)
+	}
+	b.ReportAllocs()
+	for b.Loop() {
+		Solve(p)
+	}
+}

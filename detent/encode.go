@@ -20,6 +20,7 @@ type (
 		Click    []jsonClick   `json:"click"`
 		Trueness jsonTrueness  `json:"trueness"`
 		Season   jsonSeason    `json:"season"`
+		Room     []jsonRoom    `json:"room"`
 		CutLine  *jsonCutLine  `json:"cut_line"`
 		Proving  *jsonProving  `json:"proving"`
 	}
@@ -75,6 +76,7 @@ func (r Report) Encode(w io.Writer, c *words.Catalogue) error {
 		out.Click = append(out.Click, r.click(k))
 	}
 	out.Trueness, out.Season = r.trueness(), r.season()
+	out.Room = r.rooms()
 	out.CutLine, out.Proving = r.cutLine(), r.proving()
 	e := json.NewEncoder(w)
 	e.SetIndent("", "  ")

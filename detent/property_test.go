@@ -98,11 +98,15 @@ func TestTurningThePlateChangesNothing(t *testing.T) {
 // the worse neighbour, or share the seat, and tags are counted anew. A new stop
 // that shares a hole with an old one only nearly can move it by a millionth of a
 // millimetre, or make one hole of two: findings about it may then rightly end, and
-// such plans prove nothing here.
+// such plans prove nothing here. A false click is left out: a stop put where it is
+// makes it a wanted one.
 func TestAddingAStopHidesNothing(t *testing.T) {
 	named := func(r detent.Report) map[string]bool {
 		out := map[string]bool{}
 		for _, f := range r.Findings {
+			if f.ID == "false-click" {
+				continue
+			}
 			for _, a := range f.Angles {
 				out[fmt.Sprint(f.ID, " stop at ", a)] = true
 			}

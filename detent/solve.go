@@ -14,6 +14,7 @@ type Report struct {
 	Findings []check.Finding // by check, in the order of [check.All]
 
 	Sampled *Sampled // of [Study]; nil before it, and where no ball clicks
+	Rooms   []Room   // ways to make room for all stops; only after [Study]
 }
 
 // Solve works out the report of a plan that [plan.Validate] accepts. It takes
@@ -28,7 +29,7 @@ func Solve(p plan.Plan) Report {
 type study func(ctx context.Context, r *Report) error
 
 // studies lists the slow work in the order it is done.
-var studies = []study{studyTrueness}
+var studies = []study{studyTrueness, studyRooms}
 
 // Study completes a report of Solve with everything that takes time, and
 // returns the context's error if it was stopped before the end.

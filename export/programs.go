@@ -23,7 +23,9 @@ func programs(r detent.Report, q Request, path string) []output {
 	for i, p := range all {
 		cards[i] = router.Card{Program: p, File: filepath.Base(beside(path, string(p.Part)))}
 	}
-	files := []output{{path, func(w io.Writer) error { return router.WriteCard(w, cards, q.info()) }}}
+	files := []output{{path, func(w io.Writer) error {
+		return router.WriteCard(w, r.Plate.Plan, cards, q.info())
+	}}}
 	if info, err := os.Stat(path); err == nil && !info.Mode().IsRegular() {
 		return files // a device, a pipe, or a mistake
 	}
@@ -35,11 +37,12 @@ func programs(r detent.Report, q Request, path string) []output {
 	return files
 }
 
-// Refused is the error of a format that cannot be made of a plan: it says why
-// in words.
+// Refused is the error of a format that must not be made of a plan, whatever the
+// disk: it says why, one reason a line.
 type Refused interface {
 	error
-	Text(c *words.Catalogue) string
+	words.Saying
+	Refused()
 }
 
 // Refuses returns why the format cannot be made of a report; nil: it can.

@@ -51,8 +51,8 @@ func TestRefusedProgramsWriteNothing(t *testing.T) {
 	_, err := export.Export(r, export.Request{DXF: filepath.Join(dir, "plate.dxf"), Router: filepath.Join(dir, "plate.ngc")})
 	var refused export.Refused
 	require.ErrorAs(t, err, &refused)
-	assert.Contains(t, refused.Text(words.English()), "spindle is off")
-	assert.Contains(t, refused.Text(words.English()), "too wide", "every problem at once")
+	assert.Contains(t, refused.In(words.English()), "spindle is off")
+	assert.Contains(t, refused.In(words.English()), "too wide", "every problem at once")
 	assert.Empty(t, entries(t, dir), "the drawing neither")
 
 	router := formatNamed(t, "router")

@@ -42,6 +42,9 @@ func newExplainer(w *Window) *explainer {
 // explain tells what a field means that has gained the focus, and brings it
 // into sight.
 func (w *Window) explain(f plan.Field) {
+	if w.router.explainField(f) {
+		return
+	}
 	w.parts.explain.field = f
 	w.parts.explain.refresh()
 	// Lays out the panel with the strip as it now is: twice, as a wrapped text

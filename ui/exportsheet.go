@@ -26,6 +26,7 @@ func (w *Window) askExport() {
 		wanted[i] = widget.NewCheck(t("export."+f.Name), nil)
 		wanted[i].Checked = true
 		boxes.Add(wanted[i])
+		w.refuse(f, wanted[i], boxes)
 	}
 	depths := widget.NewCheck(t("export.depths"), nil)
 	paper := widget.NewSelect(nil, nil)
@@ -99,4 +100,18 @@ func (w *Window) export(q export.Request) {
 			"Files": strings.Join(written, "\n"),
 		}), answer{text: w.words.Text("ask.ok"), main: true})
 	})
+}
+
+// refuse takes a format off the choice that cannot be made of the plan, and says
+// below it why.
+func (w *Window) refuse(f export.Format, wanted *widget.Check, boxes *fyne.Container) {
+	err := f.Refuses(w.store.Report(), export.Request{Words: w.words})
+	if err == nil {
+		return
+	}
+	wanted.Checked = false
+	wanted.Disable()
+	p := newProblem(w)
+	p.tell(w.refusalInWords(err, fewReasons))
+	boxes.Add(p.object)
 }

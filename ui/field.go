@@ -49,7 +49,7 @@ func (w *Window) newFieldRow(f plan.Field) fieldRow {
 		e.refresh()
 	}
 	refresh()
-	row := container.New(valueLayout, label, e, unit)
+	row := container.New(valueLayoutOf(f), label, e, unit)
 	switch {
 	case f.Path == "notes": // the one text that may be long
 		e.MultiLine, e.Wrapping = true, fyne.TextWrapWord
@@ -82,7 +82,7 @@ func (w *Window) choiceRow(f plan.Field, label *widget.Label) fieldRow {
 		w.report(w.setField(f))
 		refresh() // a choice refused
 	}
-	return fieldRow{container.New(choiceLayout, label, s), refresh}
+	return fieldRow{container.New(choiceLayoutOf(f), label, s), refresh}
 }
 
 // flagRow makes the row of a yes or no.
@@ -223,6 +223,8 @@ func (w *Window) unitSign(unit string) string {
 		return "%"
 	case "screws":
 		return ""
+	case "mm/min", "rev/min":
+		return w.words.Text("unit." + unit)
 	}
 	return unit
 }

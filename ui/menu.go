@@ -75,6 +75,7 @@ func (w *Window) fileMenu() *fyne.Menu {
 		w.command(t("menu.save"), fyne.KeyS, ctrl, func() { w.save(nil) }),
 		w.command(t("menu.saveas"), fyne.KeyS, ctrl|shift, func() { w.saveAs(nil) }),
 		w.command(t("menu.export"), fyne.KeyE, ctrl, w.askExport),
+		w.bundleCommand(), w.routerCommand(),
 		fyne.NewMenuItemSeparator(),
 		quit,
 	)
@@ -83,13 +84,13 @@ func (w *Window) fileMenu() *fyne.Menu {
 func (w *Window) editMenu() *fyne.Menu {
 	t := w.words.Text
 	undone, _ := w.store.CanUndo()
-	undo := fyne.NewMenuItem(t("menu.undo", words.Args{"Edit": undone}), w.undo)
+	undo := fyne.NewMenuItem(w.naming("menu.undo", "menu.undo.none", undone), w.undo)
 	redone, _ := w.store.CanRedo()
-	redo := fyne.NewMenuItem(t("menu.redo", words.Args{"Edit": redone}), w.redo)
+	redo := fyne.NewMenuItem(w.naming("menu.redo", "menu.redo.none", redone), w.redo)
 	// The toolkit knows these two keys by names of its own. They stay enabled
 	// with nothing to undo in the plan, for the text being typed.
 	undo.Shortcut, redo.Shortcut = &fyne.ShortcutUndo{}, &fyne.ShortcutRedo{}
-	return fyne.NewMenu(t("menu.edit"),
+	return fyne.NewMenu(t("menu.edit"), append([]*fyne.MenuItem{
 		undo, redo,
 		fyne.NewMenuItemSeparator(),
 		w.command(t("menu.add"), fyne.KeyL, ctrl, func() { w.focus(w.stops.add) }),
@@ -97,7 +98,9 @@ func (w *Window) editMenu() *fyne.Menu {
 		w.command(t("menu.remove"), fyne.KeyDelete, ctrl, func() { w.removeStops(w.store.Selection().Stops...) }),
 		w.command(t("menu.all"), fyne.KeyA, ctrl|shift, w.store.SelectAllStops),
 		w.command(t("menu.sort"), "", 0, func() { w.report(w.store.SortStops(t("menu.sort"))) }),
-	)
+		fyne.NewMenuItemSeparator(),
+		w.settingMenu(),
+	}, w.roomCommands()...)...)
 }
 
 func (w *Window) viewMenu() *fyne.Menu {
@@ -114,6 +117,14 @@ func (w *Window) viewMenu() *fyne.Menu {
 		w.explainItem(),
 		w.lookMenu(), w.languageMenu(),
 	)...)
+}
+
+// naming returns a text that names an edit, or another where there is none.
+func (w *Window) naming(key, none, edit string) string {
+	if edit == "" {
+		return w.words.Text(none)
+	}
+	return w.words.Text(key, words.Args{"Edit": edit})
 }
 
 // layersMenu hides and shows what is drawn on the plate.

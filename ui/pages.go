@@ -14,6 +14,7 @@ type pageID string
 const (
 	platePage   pageID = "plate"
 	clickPage   pageID = "click"
+	roomPage    pageID = "room"
 	chartPage   pageID = "chart"
 	workPage    pageID = "work"
 	settingPage pageID = "setting"
@@ -34,6 +35,7 @@ func (w *Window) makePages() []page {
 	return []page{
 		{platePage, container.NewBorder(w.tools.object, w.turnbar.object, nil, nil, w.plate), nil, w.plate},
 		{clickPage, w.clicks.object, w.clicks.refresh, nil},
+		{roomPage, w.room.object, w.room.refresh, nil},
 		{chartPage, w.chart.object, w.chart.refresh, nil},
 		{workPage, w.work.object, w.work.refresh, w.work.list},
 		{settingPage, w.setting.object, w.setting.refresh, nil},
@@ -43,11 +45,17 @@ func (w *Window) makePages() []page {
 
 // tabs makes the tabs of the pages.
 func (w *Window) tabs() *container.AppTabs {
-	tabs := container.NewAppTabs()
+	var items []*container.TabItem // all at once: each that is appended lays all pages out anew
 	for _, p := range w.pageList {
-		tabs.Append(container.NewTabItem(w.words.Text("page."+string(p.id)), narrowed(p.object)))
+		items = append(items, container.NewTabItem(w.words.Text("page."+string(p.id)), narrowed(p.object)))
 	}
-	tabs.OnSelected = func(*container.TabItem) { w.refreshPage() }
+	tabs := container.NewAppTabs(items...)
+	tabs.OnSelected = func(*container.TabItem) {
+		if w.page() != platePage {
+			w.say("") // what was said of the plate under the pointer
+		}
+		w.refreshPage()
+	}
 	return tabs
 }
 

@@ -27,7 +27,7 @@ func TestEveryPartOfThePlanHasAField(t *testing.T) {
 	}
 	for _, f := range plan.Fields(p) {
 		want := 1
-		for _, elsewhere := range []string{"format", "version"} {
+		for _, elsewhere := range []string{"format", "version", "readings_since"} {
 			if strings.HasPrefix(f.Path, elsewhere) {
 				want = 0
 			}
@@ -302,4 +302,22 @@ func TestNotesMayHaveSeveralLines(t *testing.T) {
 	w.typeText("second")
 	w.focus(w.stops.add)
 	assert.Equal(t, "first\nsecond", w.store.Plan().Notes)
+}
+
+// A yes or no of the plan is a box to tick, and follows undo.
+func TestAYesOrNoIsTicked(t *testing.T) {
+	p := withStops(0)
+	r := plan.DefaultRouter()
+	p.Router = &r
+	w := opened(t, p)
+	f, ok := w.fields["router.canned"]
+	require.True(t, ok)
+	row := w.newFieldRow(f)
+	box := row.object.(*widget.Check)
+	was := box.Checked
+	box.SetChecked(!was)
+	assert.Equal(t, !was, w.store.Plan().Router.Canned)
+	w.store.Undo()
+	row.refresh()
+	assert.Equal(t, was, box.Checked)
 }

@@ -35,6 +35,20 @@ func newScene(s *store.Store) scene {
 		}
 		sc.balls = sc.plate.Balls(s.Turn())
 	}
+	sc.draw()
+	return sc
+}
+
+// sceneOf draws a plate from above with the table at zero and nothing marked.
+func sceneOf(pl *plate.Plate, s *store.Store) scene {
+	v := s.View()
+	sc := scene{plate: pl, layers: v.Layers, units: v.Units, balls: pl.Balls(0)}
+	sc.draw()
+	return sc
+}
+
+// draw draws the parts that the scene shows.
+func (sc *scene) draw() {
 	for _, part := range drawing.Parts(sc.plate.Plan) {
 		if sc.shows(part) {
 			d := drawing.Part(sc.plate, part, sc.view())
@@ -42,7 +56,6 @@ func newScene(s *store.Store) scene {
 		}
 	}
 	sc.bounds = sc.extent()
-	return sc
 }
 
 // extent returns the room the scene takes, whichever parts are hidden and
@@ -108,6 +121,9 @@ func (sc scene) style(p ink.Palette) ink.Style {
 			return ink.Stroke{}
 		}
 		s := base(e)
+		if k := sc.catchOf(e); k > 0 {
+			s.Colour = catchInk(p, k)
+		}
 		if in(sc.marks.Faulty, e.Item) {
 			s = p.Faulty(s)
 		}
@@ -135,6 +151,7 @@ func in(set store.Items, item drawing.Item) bool {
 func (sc scene) paint(c *ink.Canvas, v ink.View, p ink.Palette, w *words.Catalogue) {
 	c.Clear(p.Paper)
 	ink.Paint(c, sc.drawing, v, sc.style(p))
+	sc.catchMarks(c, v, p)
 	sc.paintBalls(c, v, p)
 	var taken spots
 	if !sc.layers.Hides(store.Dimensions) {

@@ -27,7 +27,7 @@ func (v *proofPane) paint(c *ink.Canvas, d float64, p ink.Palette) {
 	}
 	from, to := stop(seats[0]), stop(seats[len(seats)-1])
 	pad, aside := (high-low)*0.15+target*0.3+1e-3, math.Max(2, (to-from)*0.05)
-	g := newPlot(c, d, p, from-aside, to+aside, low-pad, high+pad)
+	g := newPlot(c, d, p, from-aside, to+aside, low-pad, high+pad+2*headroom*(high-low))
 	g.decimal = v.w.decimal
 	g.axes(v.w.words.Text("click.axis.table"), v.w.words.Text("reading.axis"))
 	faint := ink.Stroke{Colour: p.Faint}

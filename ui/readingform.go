@@ -92,6 +92,14 @@ func newReadingForm(w *Window) *readingForm {
 	return f
 }
 
+// begin gives the keys to the form, with the stop at which the table stands.
+func (f *readingForm) begin() {
+	if i := slices.Index(f.angles, f.w.store.Turn()); i >= 0 {
+		f.stop.SetSelectedIndex(i)
+	}
+	f.w.focus(f.values[0])
+}
+
 // refresh offers the plan's stops.
 func (f *readingForm) refresh() {
 	was := f.stop.SelectedIndex()

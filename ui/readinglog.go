@@ -58,6 +58,9 @@ func (l *readingLog) text(i int) (text string, counts bool) {
 	r := l.w.store.Report()
 	x := r.Plate.Plan.Readings[i]
 	text = t("reading.row", words.Args{"Angle": words.Deg(x.Angle), "Measured": words.Deg(x.Measured), "Off": words.Deg(detent.Residual(x))})
+	if x.Date != "" {
+		text += " · " + x.Date
+	}
 	if x.Approach != "" {
 		text += " · " + t("reading.approach."+x.Approach)
 	}
@@ -67,9 +70,6 @@ func (l *readingLog) text(i int) (text string, counts bool) {
 			method = t("reading.method." + method)
 		}
 		text += " · " + method
-	}
-	if x.Date != "" {
-		text += " · " + x.Date
 	}
 	switch {
 	case r.StopOf(x) < 0:

@@ -1,8 +1,12 @@
 package ui
 
 import (
+	"strings"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/theme"
+
+	"stopwright/detent/plan"
 )
 
 // rowLayout sets objects in a row: a name as wide as there is room, and the rest
@@ -19,6 +23,30 @@ const (
 	fieldWidth = 96
 	unitWidth  = 36
 )
+
+// A router's feeds have longer units, and its choices longer words.
+var (
+	routerValueLayout  = rowLayout{fieldWidth, routerUnitWidth}
+	routerChoiceLayout = rowLayout{fieldWidth + routerUnitWidth}
+)
+
+const routerUnitWidth = 66
+
+// valueLayoutOf returns the row of a field with its unit.
+func valueLayoutOf(f plan.Field) rowLayout {
+	if strings.HasPrefix(f.Path, routerKeys) {
+		return routerValueLayout
+	}
+	return valueLayout
+}
+
+// choiceLayoutOf returns the row of a choice.
+func choiceLayoutOf(f plan.Field) rowLayout {
+	if strings.HasPrefix(f.Path, routerKeys) {
+		return routerChoiceLayout
+	}
+	return choiceLayout
+}
 
 // MinSize leaves the name what it needs.
 func (l rowLayout) MinSize(objects []fyne.CanvasObject) fyne.Size {

@@ -3,7 +3,14 @@ package ui
 import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
+)
+
+// The tabs of the page.
+const (
+	toolTab = iota
+	proofTab
 )
 
 // settingView is the page for what comes after the plate is made: where the
@@ -28,7 +35,7 @@ func newSettingView(w *Window) *settingView {
 
 // refresh brings the tab that can be seen up to date.
 func (v *settingView) refresh() {
-	if v.tabs.SelectedIndex() == 0 {
+	if v.tabs.SelectedIndex() == toolTab {
 		v.tool.refresh()
 	} else {
 		v.proof.refresh()
@@ -37,9 +44,8 @@ func (v *settingView) refresh() {
 
 // newCaution makes the line that stands before work at a machine.
 func newCaution(w *Window, key string) fyne.CanvasObject {
-	l := wrapped(w.words.Text(key))
-	l.Importance = widget.WarningImportance
-	return l
+	sign := widget.NewIcon(theme.NewWarningThemedResource(theme.WarningIcon()))
+	return container.NewBorder(nil, nil, sign, nil, wrapped(w.words.Text(key)))
 }
 
 // wrapped makes a label of any length.

@@ -31,7 +31,7 @@ func (w *Window) shots() []shot {
 	}
 	return append(all,
 		shot{"proved", func(w *Window) { w.showPage(settingPage); w.proveForPicture() }},
-		shot{"readings", func(w *Window) { w.setting.tabs.SelectIndex(1) }},
+		shot{"readings", func(w *Window) { w.setting.tabs.SelectIndex(proofTab) }},
 		shot{"repairs", func(w *Window) { w.setting.proof.object.ScrollToBottom() }},
 		shot{"field", func(w *Window) { w.showPage(platePage); w.explain(w.fields["seat.diameter"]) }},
 		shot{"guide", func(w *Window) { w.startGuide(); w.guide.show(1) }},

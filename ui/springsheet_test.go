@@ -27,6 +27,9 @@ func (w *Window) openSpring(t testing.TB, kind string, typed ...string) {
 }
 
 func TestASpringIsWorkedOut(t *testing.T) {
+	w := opened(t, withStops(0))
+	p := w.store.Plan().Clone()
+	p.Catch.Protrusion, p.Catch.FreeForce, p.Catch.FlushForce = 2, 8, 20
 	for _, c := range []struct {
 		why         string
 		kind        string
@@ -43,9 +46,6 @@ func TestASpringIsWorkedOut(t *testing.T) {
 		// 7.62 mm × 0.7235 = 5.51 N, and 2 mm more.
 		{"the handbook's coil", "spring.coil", []string{"0.037 in", "0.437 in", "12.5", "1.3 in", "1 in"}, 5.51, 6.96},
 	} {
-		w := opened(t, withStops(0))
-		p := w.store.Plan().Clone()
-		p.Catch.Protrusion, p.Catch.FreeForce, p.Catch.FlushForce = 2, 8, 20
 		require.NoError(t, w.store.Replace("start", p))
 		w.openSpring(t, c.kind, c.typed...)
 		w.answer(t, "spring.use")
@@ -63,6 +63,7 @@ func TestASpringIsWorkedOut(t *testing.T) {
 
 // What cannot be a spring is said, in the window's language, and not used.
 func TestWhatIsNoSpringIsExplained(t *testing.T) {
+	w := opened(t, withStops(0))
 	for _, c := range []struct {
 		why, kind string
 		typed     []string
@@ -76,7 +77,6 @@ func TestWhatIsNoSpringIsExplained(t *testing.T) {
 		{"its turns would meet", "spring.coil", []string{"0.6", "5", "10", "14", "7"}, "turns laid close"},
 		{"thicker than the coil", "spring.coil", []string{"3", "5"}, "mean coil diameter"},
 	} {
-		w := opened(t, withStops(0))
 		before := w.store.Plan()
 		w.openSpring(t, c.kind, c.typed...)
 		assert.Contains(t, w.asked(t), c.says, c.why)

@@ -44,6 +44,7 @@ func (v *stockView) button(text string) *widget.Button {
 }
 
 func TestStockIsSearched(t *testing.T) {
+	w, v := browsing(t, "")
 	for _, c := range []struct {
 		text    string
 		first   string
@@ -61,7 +62,8 @@ func TestStockIsSearched(t *testing.T) {
 		{"wood steel wet", "wood – steel, wet", "", "a pair that rubs"},
 		{"music", "music wire", "", "a wire"},
 	} {
-		_, v := browsing(t, c.text)
+		w.press(fyne.KeyEscape)
+		w.typeText(c.text)
 		require.NotEmpty(t, v.found, c.text)
 		if c.first != "" {
 			assert.Equal(t, c.first, v.names()[0], "%s: %s", c.text, c.why)
@@ -69,7 +71,7 @@ func TestStockIsSearched(t *testing.T) {
 		assert.Contains(t, v.nearest.Text, c.nearest, "%s: %s", c.text, c.why)
 		assert.Equal(t, c.nearest == "", v.nearest.Hidden, c.text)
 	}
-	_, v := browsing(t, "no such thing")
+	v.search.SetText("no such thing")
 	assert.Empty(t, v.found)
 	assert.Equal(t, "0 found", v.title.Text)
 }
@@ -119,7 +121,7 @@ func TestStockSetsTheFieldsOfThePlan(t *testing.T) {
 		{"split", "Seat drill's point", func(p plan.Plan) any { return p.Seat.DrillPoint }, 135.0},
 		{"wood steel wet", "Ball in the seat", func(p plan.Plan) any { return p.Shop.Friction }, 0.15},
 	} {
-		w, v := browsing(t, c.search)
+		v.search.SetText(c.search)
 		v.list.Select(0)
 		require.NotNil(t, v.button(c.use), "%s: %s", c.search, c.use)
 		tap(v.button(c.use))

@@ -71,6 +71,7 @@ func (v *toolPane) paintWander(c *ink.Canvas, d float64, p ink.Palette) {
 	}
 	plain := u.Unit().FromMillimetres
 	pad := (high-low)*0.12 + 0.05
+	high += (high - low) * headroom * float64(len(names)) // for the legend
 	aside := math.Max(1, (to-from)*0.04)
 	g := newPlot(c, d, p, from-aside, to+aside, plain(low-pad), plain(high+pad))
 	g.decimal = v.w.decimal
@@ -96,6 +97,9 @@ func (v *toolPane) paintWander(c *ink.Canvas, d float64, p ink.Palette) {
 		c.Line(g.at(turn, g.y0), g.at(turn, g.y1), ink.ThinLine*d, p.Faint, nil)
 	}
 }
+
+// headroom is how much of a plot's range its legend takes, a name.
+const headroom = 0.12
 
 // curve draws where a line crosses the fence from one turn to another.
 func (v *toolPane) curve(g plot, l cutline.Line, from, to float64, plain func(float64) float64, s ink.Stroke) {

@@ -75,6 +75,12 @@ func (w *Window) giveTool() {
 	}))
 }
 
+// takeTool takes tool and fence out of the plan. Marks, which are a log, bring
+// them back with undo.
+func (w *Window) takeTool() {
+	w.report(w.store.Edit(w.words.Text("setting.takeaway"), func(p *plan.Plan) { p.Tool = nil }))
+}
+
 // fenceHeightCheck makes the box that says whether the fence's height is known.
 func (w *Window) fenceHeightCheck() fieldRow {
 	c := widget.NewCheck(w.words.Text("setting.height"), nil)
@@ -152,8 +158,20 @@ func (v *toolPane) takeAsFound() {
 	v.w.moveTool(f.Offset, f.Fence)
 }
 
+// typeMark gives the keys to the line that takes a mark.
+func (v *toolPane) typeMark() {
+	if v.hasCut {
+		v.object.ScrollToOffset(fyne.NewPos(0, v.marks.object.Position().Y))
+		v.w.focus(v.marks.angle)
+	}
+}
+
 // fenceToBest moves the plan's fence to where the cut wanders least.
-func (v *toolPane) fenceToBest() { v.w.moveTool(v.cut.Offset, v.cut.BestFence.At) }
+func (v *toolPane) fenceToBest() {
+	if v.cut.BestFence.Known {
+		v.w.moveTool(v.cut.Offset, v.cut.BestFence.At)
+	}
+}
 
 func (w *Window) moveTool(offset, fence float64) {
 	w.report(w.store.Edit(w.words.Text("edit.tool.move"), func(p *plan.Plan) {

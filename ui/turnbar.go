@@ -3,6 +3,7 @@ package ui
 import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
@@ -15,6 +16,7 @@ import (
 type turnBar struct {
 	w      *Window
 	slider *widget.Slider
+	strip  *sweepStrip
 	said   *widget.Label
 	object fyne.CanvasObject
 }
@@ -25,7 +27,9 @@ func newTurnBar(w *Window) *turnBar {
 	b.slider.OnChanged = func(x float64) { w.store.SetTurn(geom.Angle(x)) }
 	back := iconButton(theme.MediaSkipPreviousIcon(), func() { w.turnToNext(-1) })
 	on := iconButton(theme.MediaSkipNextIcon(), func() { w.turnToNext(1) })
-	b.object = container.NewGridWithColumns(2, container.NewBorder(nil, nil, back, on, b.slider), b.said)
+	b.strip = newSweepStrip(b)
+	bar := container.New(layout.NewCustomPaddedVBoxLayout(0), b.strip, b.slider)
+	b.object = container.NewGridWithColumns(2, container.NewBorder(nil, nil, back, on, bar), b.said)
 	b.refresh()
 	return b
 }
@@ -41,6 +45,7 @@ func (b *turnBar) refresh() {
 	b.slider.Step = b.w.turnStep()
 	b.slider.Value = turn.Degrees()
 	b.slider.Refresh()
+	b.strip.refresh()
 	b.said.SetText(b.w.turnReading())
 }
 

@@ -37,6 +37,7 @@ type Window struct {
 	tools    *plateTools
 	turnbar  *turnBar
 	clicks   *clickView
+	room     *roomView
 	chart    *chartView
 	work     *workView
 	setting  *settingView
@@ -48,8 +49,9 @@ type Window struct {
 	findings *findingList
 	status   *widget.Label
 	guide    *guide
-	handbook *handbook // nil: not open
-	greets   bool      // shows the guide at the first start of all
+	handbook *handbook    // nil: not open
+	router   *routerSheet // nil: not open
+	greets   bool         // shows the guide at the first start of all
 
 	menuNames [2]string // the edits that the menu names, to undo and to redo
 }
@@ -91,6 +93,7 @@ func (w *Window) build() {
 	w.tools = newPlateTools(w)
 	w.turnbar = newTurnBar(w)
 	w.clicks = newClickView(w)
+	w.room = newRoomView(w)
 	w.chart = newChartView(w)
 	w.work = newWorkView(w)
 	w.setting = newSettingView(w)
@@ -119,6 +122,7 @@ func (w *Window) changed(c store.Change) {
 		w.readFields()
 		w.parts.refresh()
 		w.findings.refresh()
+		w.router.refresh()
 	}
 	if c&(store.PlanChanged|store.ViewChanged) != 0 {
 		w.stops.refresh()
@@ -152,9 +156,13 @@ func (w *Window) readFields() {
 	p := w.store.Plan()
 	p = p.WithLogOf(plan.Plan{})
 	p.Stops = nil
+	p.Router = nil // shown in a sheet of its own
 	w.fieldOrder = plan.Fields(p)
 	w.fields = make(map[string]plan.Field, len(w.fieldOrder))
 	for _, f := range w.fieldOrder {
+		w.fields[f.Path] = f
+	}
+	for _, f := range w.routerFields() {
 		w.fields[f.Path] = f
 	}
 }

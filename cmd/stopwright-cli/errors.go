@@ -67,6 +67,9 @@ func (sh *shell) settle(err error) int {
 		sh.complain(subject, strings.TrimPrefix(err.Error(), subject+": "))
 		return statusUnwritten
 	}
+	if status, told := sh.settleBundle(err); told {
+		return status
+	}
 	return sh.fault(err.Error())
 }
 

@@ -70,17 +70,8 @@ func runExport(sh *shell, args []string) error {
 		flags.Var(pathFlag{f.Path(&q)}, f.Name, "")
 	}
 	flags.BoolVar(&q.LayerDepths, "layer-depths", false, "")
-	flags.Func("date", "", func(s string) error {
-		q.Date = s
-		if _, err := time.Parse(time.DateOnly, s); err != nil {
-			return fmt.Errorf("must be a date as 2026-11-20")
-		}
-		return nil
-	})
-	flags.Func("paper", "", func(s string) (err error) {
-		q.Paper, err = paperNamed(s)
-		return err
-	})
+	flags.Func("date", "", dateFlag(&q.Date))
+	flags.Func("paper", "", paperFlag(&q.Paper))
 	barFlags(flags, &q.Printer)
 	scaleFlags(flags, &q.Scaling)
 	name, err := onlyPlan(flags, args)
@@ -108,6 +99,25 @@ func runExport(sh *shell, args []string) error {
 		return err
 	}
 	return verdict(r)
+}
+
+// dateFlag reads a date to print.
+func dateFlag(date *string) func(string) error {
+	return func(s string) error {
+		*date = s
+		if _, err := time.Parse(time.DateOnly, s); err != nil {
+			return fmt.Errorf("must be a date as 2026-11-20")
+		}
+		return nil
+	}
+}
+
+// paperFlag reads the name of a paper.
+func paperFlag(paper *drawing.Paper) func(string) error {
+	return func(s string) (err error) {
+		*paper, err = paperNamed(s)
+		return err
+	}
 }
 
 // asked reports whether any file is asked for.

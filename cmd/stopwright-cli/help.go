@@ -13,6 +13,7 @@ const usage = `stopwright-cli works on plans of turning plates with spring-ball 
   report PLAN         say what follows from it: seats and findings
   export PLAN         write drawings (DXF, SVG), the drilling chart (PDF, CSV),
                       paper templates, scales, a coupon and router programs
+  bundle PLAN TO      write all of these into one folder or zip file
   help [VERB]         say more about one of these
 
 PLAN is a plan file (.stopwright); - reads standard input. Flags may stand

@@ -75,6 +75,7 @@ func verbs() []verb {
 		{"check", checkUsage, runCheck},
 		{"report", reportUsage, runReport},
 		{"export", exportUsage, runExport},
+		{"bundle", bundleUsage, runBundle},
 	}
 }
 

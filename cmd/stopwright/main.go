@@ -14,6 +14,8 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"runtime/debug"
+	"time"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/app"
@@ -32,6 +34,10 @@ const (
 	noDisplay = 3
 	faulty    = 70 // EX_SOFTWARE of the BSD sysexits
 )
+
+// settled is when the first frame has long been painted. What was needed to make
+// the window, half of all the memory, is then given back to the system.
+const settled = 3 * time.Second
 
 // appID names the program to the desktop.
 const appID = "app.stopwright.desktop"
@@ -92,6 +98,7 @@ func open(a fyne.App, p plan.Plan, file diskfile.File, stderr io.Writer) int {
 		}
 		w.Show()
 		w.OfferRecovery()
+		time.AfterFunc(settled, debug.FreeOSMemory)
 		a.Run()
 	})
 }

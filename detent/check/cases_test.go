@@ -9,7 +9,7 @@ import (
 )
 
 // cases holds the fixtures of every check, by its id.
-var cases = merged(placeCases, ballCases, pocketCases, torqueCases, toolCases, makingCases, truthCases)
+var cases = merged(placeCases, ballCases, pocketCases, torqueCases, toolCases, makingCases, truthCases, sweepCases)
 
 // casesOneWayUp need a base that is no disc, or a collar, or say something else
 // the other way up.

@@ -46,6 +46,7 @@ var All = []Check{
 	ballFallsIn, ballLocks, ballCannotReach, ballShort, seatBottoms,
 	pocketBreaksThrough, pocketEdge, drillBreaksThrough,
 	fittingEdge, fittingWeb, fittingTurns, knockOutWide, screwHoles, wearRingRoom, carrierRoom,
+	falseClick,
 	willNotCentre, deadBandWide, tableLifts, stopStiff,
 	fenceClash, wanderOverTarget,
 	truenessOverTarget, seasonBinds,

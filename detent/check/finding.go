@@ -16,8 +16,9 @@ type Finding struct {
 	Angles   []geom.Angle // of the stops concerned; the one it is about first
 	Value    float64
 	Limit    float64
-	Unit     string // mm, deg, or empty for a count
-	Case     string // which of its sentences, for a check that must be told
+	Unit     string     // mm, deg, or empty for a count
+	Case     string     // which of its sentences, for a check that must be told
+	Turn     geom.Angle // where the table stands, for what happens at one turn only
 
 	// What it concerns, as indices into the plate's lists.
 	Seats    []int // the one it is about first

@@ -3,14 +3,20 @@ package plan
 import (
 	"math"
 	"slices"
+	"strings"
 
 	"stopwright/detent/geom"
 )
 
 // ChangeField writes a field's value into the plan as [SetField] does, with
 // what must follow for the plan to stay whole: the stops that name a catch know
-// it by its new name, and a feature made another kind has that kind's sizes.
+// it by its new name, a feature made another kind has that kind's sizes, and a
+// plan that left its router to the defaults has one of its own.
 func ChangeField(p *Plan, f Field) bool {
+	if p.Router == nil && strings.HasPrefix(f.Path, "router.") {
+		set := DefaultRouter()
+		p.Router = &set
+	}
 	catches, features := slices.Clone(p.Catches), slices.Clone(p.Features)
 	if !SetField(p, f) {
 		return false

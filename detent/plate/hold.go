@@ -47,6 +47,10 @@ func holds(p plan.Plan, stops []Stop, clicks []Click) []Hold {
 	return out
 }
 
+// HoldOf returns what catches, ascending, would do together, whether or not a stop
+// has them.
+func (pl *Plate) HoldOf(catches []int) Hold { return newHold(pl.Plan, pl.Clicks, catches) }
+
 // members lists the catches of a set, ascending.
 func members(set uint64) []int {
 	var out []int

@@ -129,6 +129,14 @@ func (o Outline) Inside(p geom.Point) float64 {
 	return math.Min(o.Width/2-math.Abs(p.X), o.Height/2-math.Abs(p.Y))
 }
 
+// Farthest returns how far from the pivot the outer edge is at most, mm.
+func (o Outline) Farthest() float64 {
+	if o.Diameter > 0 {
+		return o.Diameter / 2
+	}
+	return math.Hypot(o.Width, o.Height) / 2
+}
+
 // InsideArc returns how far (mm) the arc, all along, keeps inside the outer
 // edge; negative where it leaves it.
 func (o Outline) InsideArc(a geom.Arc) float64 {

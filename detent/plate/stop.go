@@ -16,6 +16,10 @@ type Stop struct {
 	Seats    []int // into the plate's seats, those that serve it
 }
 
+// StopsOf lists a plan's stops with their other sides, in the plan's order, and
+// without their seats.
+func StopsOf(p plan.Plan) []Stop { return expand(p) }
+
 // expand lists the plan's stops with their other sides, in the plan's order.
 func expand(p plan.Plan) []Stop {
 	byName := make(map[string]int, len(p.Catches))

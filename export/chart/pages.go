@@ -10,7 +10,7 @@ import (
 
 // Pages lays the chart out on paper: first, for each part that holds seats or
 // catches, a small true drawing with what to know and the order of work, and a
-// table with one row a hole, its heading repeated on every page; then the
+// table a ring with one row a hole, its heading repeated on every page; then the
 // operations on every part, one table each; last what to buy and saw. A chart of
 // no part has no pages.
 func Pages(c Chart, paper Paper) []drawing.Page {
@@ -67,25 +67,27 @@ func sheetPages(c Chart, s Sheet, paper Paper) ([]*board, Scale) {
 	}
 	t := layOut(columns, rows, b.right()-b.left())
 	floor := b.bottom() + blockHeight
-	if y-t.head-t.height(0) < floor {
-		b = newBoard(paper)
-		boards, y = append(boards, b), b.top()
-	}
-	top := y
-	y = t.heading(b, y)
-	for i := range rows {
-		if y-t.height(i) < floor {
-			t.rules(b, top, y)
+	for _, g := range ringTables(c, s, rows) {
+		if y-g.titleHeight()-t.head-t.height(g.rows[0]) < floor {
 			b = newBoard(paper)
-			boards, top = append(boards, b), b.top()
-			y = t.heading(b, top)
+			boards, y = append(boards, b), b.top()
 		}
-		y = t.row(b, i, y)
-		if y > floor+fitSlack {
-			b.line(thin, b.left(), y, b.right(), y)
+		var top float64
+		top, y = g.heading(b, &t, y)
+		for _, i := range g.rows {
+			if y-t.height(i) < floor {
+				t.rules(b, top, y)
+				b = newBoard(paper)
+				boards = append(boards, b)
+				top, y = g.heading(b, &t, b.top())
+			}
+			y = t.row(b, i, y)
+			if y > floor+fitSlack {
+				b.line(thin, b.left(), y, b.right(), y)
+			}
 		}
+		t.rules(b, top, y)
 	}
-	t.rules(b, top, y)
 	return boards, scale
 }
 

@@ -22,8 +22,8 @@ func Repair(pl *plate.Plate, x detent.Repair) Drawing {
 	d.Add(Ring, ArcOf(geom.ArcBetween(seat.Radius, seat.Azimuth-span, seat.Azimuth+span)))
 	inward := geom.Polar(1, seat.Azimuth)
 	d.Add(Centres, Line{x.Old.Sub(inward.Scale(half)), x.Old.Add(inward.Scale(half))})
-	d.Add(Track, Circle{x.Old, mouth / 2})
 	d.Add(PocketRim, Circle{x.Old, x.Diameter / 2})
+	d.Add(Track, Circle{x.Old, mouth / 2}) // over the plug, which a view may fill
 	d.Add(Seats, Circle{x.New, mouth / 2})
 	cross(&d, x.New, 0)
 	moveArrow(&d, x)

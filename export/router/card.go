@@ -4,6 +4,7 @@ import (
 	"io"
 
 	"stopwright/assets/words"
+	"stopwright/detent/plan"
 	"stopwright/export/drawing"
 )
 
@@ -17,22 +18,27 @@ type Card struct {
 // with which tools, and how long it takes. It is itself a program, of comments
 // and an end alone: one program cuts one part, so a file for all parts that
 // moved a machine would be a trap. The only errors are those of to.
-func WriteCard(to io.Writer, cards []Card, info drawing.Info) error {
-	if len(cards) == 0 {
-		return nil
-	}
-	first := cards[0].Program
-	c := newCode(first.Settings)
+func WriteCard(to io.Writer, p plan.Plan, cards []Card, info drawing.Info) error {
+	c := newCode(p.RouterSettings())
 	w := inUnit(info.Words, c.unit)
 	c.block("%")
 	c.comment(w.Text("router.card.name"))
-	c.comment(first.Title)
+	c.comment(p.Title)
 	if info.Date != "" {
 		c.comment(w.Text("sheet.date", words.Args{"Date": info.Date}))
 	}
+	if len(cards) == 0 {
+		c.comment(w.Text("router.card.nothing"))
+	}
 	for _, card := range cards {
-		c.comment(w.Text("router.card.file", fileArgs(card, w)))
+		c.comment(w.Text("router.card.file", words.Args{
+			"File": card.File, "Part": drawing.PartName(w, card.Part),
+			"N": card.Holes(), "Time": Clock(w, card.Seconds),
+		}))
 		c.tools(card.Program, w)
+	}
+	for _, part := range drawing.AllPartsOf(p)[len(drawing.Parts(p)):] {
+		c.comment(w.Text("router.card.part", words.Args{"Part": drawing.PartName(w, part)}))
 	}
 	for _, key := range cautions {
 		c.comment(w.Text(key))
@@ -41,11 +47,4 @@ func WriteCard(to io.Writer, cards []Card, info drawing.Info) error {
 	c.block("%")
 	_, err := to.Write(c.out.Bytes())
 	return err
-}
-
-func fileArgs(card Card, w *words.Catalogue) words.Args {
-	return words.Args{
-		"File": card.File, "Part": drawing.PartName(w, card.Part),
-		"N": card.Holes(), "Time": Clock(w, card.Seconds),
-	}
 }

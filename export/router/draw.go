@@ -20,7 +20,8 @@ func (p Program) Draw(after float64) drawing.Drawing {
 	var d drawing.Drawing
 	s := stepper{Program: p, at: Place{Z: p.Settings.SafeHeight}, tool: -1}
 	for i, m := range p.Moves {
-		from, share := s.at, s.take(m, after)
+		from := s.at
+		share := s.take(m, after)
 		drawMove(&d, m, from, s.at)
 		if share < 1 {
 			d.Add(ToolLayer, drawing.Circle{Centre: s.at.Flat(), Radius: p.Tools[s.tool].Diameter / 2})

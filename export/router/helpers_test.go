@@ -49,6 +49,15 @@ func mitres(a plan.Arrangement) plan.Plan {
 	return p
 }
 
+// fitted adds what the making of a plate may add: pilots for the screws and
+// recesses for their heads, knock-out holes and registration pins.
+func fitted(p plan.Plan) plan.Plan {
+	p.Making.Screws = plan.ScrewHoles{Size: "M4", Pilot: 2.8, PilotDepth: 12, Head: 8.5, HeadDepth: 3}
+	p.Making.KnockOut = 4
+	p.Making.Registration = plan.Registration{Diameter: 6, Distance: 60}
+	return p
+}
+
 // equal has n stops round the full turn.
 func equal(n int) plan.Plan {
 	p := plan.Default()

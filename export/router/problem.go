@@ -28,11 +28,15 @@ func (p Problem) Text(c *words.Catalogue) string {
 		return measure.Trim(x, 0)
 	}
 	args := words.Args{
-		"Part": c.Text("part." + string(p.Part)), "Tag": p.Tag,
+		"Part":  c.Text("part." + string(p.Part)),
 		"Value": quantity(p.Value), "Limit": quantity(p.Limit),
 	}
 	if p.Job != "" {
-		args["Job"] = c.Text("router.job." + string(p.Job))
+		what := c.Text("router.job." + string(p.Job))
+		if p.Tag != "" {
+			what += " (" + p.Tag + ")"
+		}
+		args["What"] = what
 	}
 	return c.Text("router.problem."+p.ID, args)
 }
@@ -48,10 +52,13 @@ const (
 type Refusal struct{ Problems []Problem }
 
 // Error returns one line a problem, in English.
-func (r *Refusal) Error() string { return r.Text(words.English()) }
+func (r *Refusal) Error() string { return r.In(words.English()) }
 
-// Text returns one line a problem.
-func (r *Refusal) Text(c *words.Catalogue) string {
+// Refused tells it from an error that is nobody's decision.
+func (*Refusal) Refused() {}
+
+// In returns one line a problem.
+func (r *Refusal) In(c *words.Catalogue) string {
 	lines := make([]string, len(r.Problems))
 	for i, p := range r.Problems {
 		lines[i] = p.Text(c)

@@ -1,7 +1,6 @@
 package router
 
 import (
-
 	"stopwright/assets/words"
 	"stopwright/detent/plan"
 	"stopwright/detent/plate"

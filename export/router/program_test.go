@@ -154,6 +154,24 @@ func TestDrawingGrowsWithTime(t *testing.T) {
 	assert.Equal(t, [2]int{program.Holes(), 0}, [2]int{cut, tools}, "at the end every hole is there and no tool")
 }
 
+// A drilled hole is reached by one travel; nothing else moves over the part.
+func TestTravelsAreDrawn(t *testing.T) {
+	program := made(t, trial(), plan.PartCollar)
+	var at geom.Point
+	n := 0
+	for _, e := range program.Draw(program.Seconds).Entities {
+		if e.Layer != router.TravelLayer {
+			assert.Equal(t, router.CutLayer, e.Layer)
+			continue
+		}
+		line := e.Shape.(drawing.Line)
+		assert.Equal(t, at, line.A, "each begins where the last one ended")
+		assert.Equal(t, program.Steps[0].Holes[n].At, line.B)
+		at, n = line.B, n+1
+	}
+	assert.Equal(t, program.Holes(), n)
+}
+
 // In a turn the tool is where a clock's hand going backwards would be.
 func TestToolOnATurn(t *testing.T) {
 	program := made(t, trial(), plan.PartTurntable)
@@ -183,13 +201,21 @@ func TestCardMovesNothing(t *testing.T) {
 		cards = append(cards, router.Card{Program: p, File: "plate-" + string(p.Part) + ".ngc"})
 	}
 	var b bytes.Buffer
-	require.NoError(t, router.WriteCard(&b, cards, info()))
+	require.NoError(t, router.WriteCard(&b, trial(), cards, info()))
 	m := replayed(t, b.String())
 	assert.Empty(t, m.motions)
 	said := strings.Join(m.comments, "\n")
 	for _, name := range []string{"plate-base.ngc: Base, 20 holes", "plate-turntable.ngc", "plate-collar.ngc"} {
 		assert.Contains(t, said, name)
 	}
+}
+
+func TestCardOfAPlanWithNothingToCut(t *testing.T) {
+	p := plan.Default()
+	p.Turntable.PivotBore, p.Catch.FlangeDiameter = 0, 0
+	var b bytes.Buffer
+	require.NoError(t, router.WriteCard(&b, p, nil, info()))
+	assert.Contains(t, commentsIn(t, b.String()), words.English().Text("router.card.nothing"))
 }
 
 func TestProgramSaysWhatItNeeds(t *testing.T) {

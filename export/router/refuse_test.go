@@ -44,8 +44,8 @@ func TestRefusals(t *testing.T) {
 		}},
 		{"a cutter as wide as the pivot bore just fits", func(p *plan.Plan) { p.Router.Cutter = 8 }, nil},
 		{"a cutter too wide", func(p *plan.Plan) { p.Router.Cutter = 8.2 }, []router.Problem{
-			{ID: "tool-too-wide", Part: base, Job: router.Pivot, Tag: "pivot bore", Value: 8.2, Limit: 8, Unit: "mm"},
-			{ID: "tool-too-wide", Part: table, Job: router.Pivot, Tag: "pivot bore", Value: 8.2, Limit: 8, Unit: "mm"},
+			{ID: "tool-too-wide", Part: base, Job: router.Pivot, Value: 8.2, Limit: 8, Unit: "mm"},
+			{ID: "tool-too-wide", Part: table, Job: router.Pivot, Value: 8.2, Limit: 8, Unit: "mm"},
 			{ID: "tool-too-wide", Part: table, Job: router.Body, Tag: "A", Value: 8.2, Limit: 8.1, Unit: "mm"},
 		}},
 		{"a bore as deep as the part", func(p *plan.Plan) { p.Catch.BodyLength = 17.5 }, nil},
@@ -54,8 +54,8 @@ func TestRefusals(t *testing.T) {
 		}},
 		{"edges exactly long enough", func(p *plan.Plan) { p.Router.CutterLength = 18.5 }, nil},
 		{"edges too short", func(p *plan.Plan) { p.Router.CutterLength, p.Features = 18.25, nil }, []router.Problem{
-			{ID: "tool-too-short", Part: base, Job: router.Pivot, Tag: "pivot bore", Value: 18.5, Limit: 18.25, Unit: "mm"},
-			{ID: "tool-too-short", Part: table, Job: router.Pivot, Tag: "pivot bore", Value: 18.5, Limit: 18.25, Unit: "mm"},
+			{ID: "tool-too-short", Part: base, Job: router.Pivot, Value: 18.5, Limit: 18.25, Unit: "mm"},
+			{ID: "tool-too-short", Part: table, Job: router.Pivot, Value: 18.5, Limit: 18.25, Unit: "mm"},
 		}},
 		{"fast travel to the safe height exactly", func(p *plan.Plan) { p.Router.Approach = 10 }, nil},
 		{"fast travel that ends too high", func(p *plan.Plan) { p.Router.Approach, p.Collar = 10.5, nil }, []router.Problem{
@@ -68,8 +68,8 @@ func TestRefusals(t *testing.T) {
 		{"no spoil board", func(p *plan.Plan) {
 			p.Collar, p.Features, p.Seat.ReliefDiameter, p.Router.SpoilBoard = nil, nil, 0, 0
 		}, []router.Problem{
-			{ID: "spoil-board", Part: base, Job: router.Pivot, Tag: "pivot bore", Value: 0.5, Unit: "mm"},
-			{ID: "spoil-board", Part: table, Job: router.Pivot, Tag: "pivot bore", Value: 0.5, Unit: "mm"},
+			{ID: "spoil-board", Part: base, Job: router.Pivot, Value: 0.5, Unit: "mm"},
+			{ID: "spoil-board", Part: table, Job: router.Pivot, Value: 0.5, Unit: "mm"},
 		}},
 		{"nothing goes beyond the part", func(p *plan.Plan) {
 			p.Collar, p.Features, p.Seat.ReliefDiameter, p.Router.SpoilBoard, p.Router.Breakthrough = nil, nil, 0, 0, 0
@@ -129,5 +129,5 @@ func TestRefusalsInWords(t *testing.T) {
 		}
 	}
 	_, err := router.New(plate.New(func() plan.Plan { p := trial(); p.Router.Cutter = 9; return p }()), plan.PartBase, words.English())
-	assert.EqualError(t, err, "Base, pivot bore (pivot bore): the cutter of ⌀9 mm is too wide for a hole of ⌀8 mm.")
+	assert.EqualError(t, err, "Base, pivot bore: the cutter of ⌀9 mm is too wide for a hole of ⌀8 mm.")
 }

@@ -88,6 +88,10 @@ func wantedIn(t testing.TB, p plan.Plan, part plan.Part) []want {
 				want{x, y, p.Catch.FlangeDiameter, p.Catch.FlangeThickness + p.Catch.RecessAllowance},
 				want{x, y, p.Catch.BodyDiameter + p.Catch.BodyAllowance, p.Catch.BodyLength + p.Catch.RecessAllowance},
 			)
+			if d := p.Making.KnockOut; d > 0 {
+				w := through(0, 0, d)
+				all = append(all, want{x, y, d, w.depth})
+			}
 		}
 	}
 	for _, f := range p.Features {
@@ -95,11 +99,21 @@ func wantedIn(t testing.TB, p plan.Plan, part plan.Part) []want {
 			all = append(all, through(f.X, f.Y, f.Diameter))
 		}
 	}
+	if r := p.Making.Registration; r.Diameter > 0 && part != plan.PartCollar {
+		all = append(all, through(0, r.Distance, r.Diameter), through(0, -r.Distance, r.Diameter))
+	}
 	if p.Collar != nil && part != plan.PartTurntable {
 		s := p.Collar.Screws
 		for i := range s.Count {
 			sin, cos := math.Sincos((s.Start + 360*float64(i)/float64(s.Count)) * math.Pi / 180)
-			all = append(all, through(s.Circle/2*sin, s.Circle/2*cos, s.Diameter))
+			w := through(s.Circle/2*sin, s.Circle/2*cos, s.Diameter)
+			switch holes := p.Making.Screws; {
+			case part == plan.PartBase && holes.Pilot > 0:
+				w.diameter, w.depth = holes.Pilot, holes.PilotDepth+point(holes.Pilot, 118)
+			case part == plan.PartCollar && holes.Head > 0:
+				all = append(all, want{w.x, w.y, holes.Head, holes.HeadDepth})
+			}
+			all = append(all, w)
 		}
 	}
 	return all
@@ -151,6 +165,33 @@ func numbered(file string) string {
 		b.Write(line)
 	}
 	return b.String()
+}
+
+// What the making of a plate adds is cut too: by its own hand-made list.
+func TestFittingsAreCut(t *testing.T) {
+	for _, a := range arrangements {
+		p := fitted(mitres(a))
+		for _, part := range []plan.Part{plan.PartBase, plan.PartTurntable} {
+			program := made(t, p, part)
+			m := replayed(t, numbered(text(t, program)))
+			assertRemoves(t, m, diameters(program), wantedIn(t, p, part))
+		}
+	}
+}
+
+// A catch longer than its part is carried by a block behind it: the bore goes
+// right through, and there is no floor to knock it out of.
+func TestCarriedCatchIsBoredThrough(t *testing.T) {
+	p := fitted(mitres(arrangements[0]))
+	p.Catch.BodyLength, p.Making.Carrier.Width = 24, 40
+	program := made(t, p, plan.PartTurntable)
+	for _, s := range program.Steps {
+		assert.NotEqual(t, router.KnockOut, s.Job)
+		if s.Job == router.Body {
+			assert.True(t, s.Through)
+			assert.InDelta(t, 18.5, s.Depth, sameMM)
+		}
+	}
 }
 
 func TestDemonstrationPlansAreCut(t *testing.T) {

@@ -7,14 +7,16 @@ type Job string
 
 // The jobs.
 const (
-	Pivot   Job = "pivot"   // bore on the pivot
-	Recess  Job = "recess"  // for a catch's flange
-	Body    Job = "body"    // bore for a catch's body
-	Seat    Job = "seat"    // to its own depth
-	Relief  Job = "relief"  // on through a seat's floor
-	Chamfer Job = "chamfer" // of a seat's rim
-	Other   Job = "hole"    // the maker's own holes
-	Screw   Job = "screw"   // collar screws
+	Pivot    Job = "pivot"    // bore on the pivot
+	Recess   Job = "recess"   // for a catch's flange
+	Body     Job = "body"     // bore for a catch's body
+	Seat     Job = "seat"     // to its own depth
+	Relief   Job = "relief"   // on through a seat's floor
+	Chamfer  Job = "chamfer"  // of a seat's rim
+	Other    Job = "hole"     // the maker's own holes
+	Screw    Job = "screw"    // collar screws
+	Head     Job = "head"     // recess for the head of one
+	KnockOut Job = "knockout" // on through a pocket's floor
 )
 
 // Step is a run of like holes made with one tool.

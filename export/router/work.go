@@ -28,7 +28,7 @@ func work(pl *plate.Plate, part plan.Part, c *words.Catalogue) []cut {
 	}
 	// A collar's bore is as wide as the table: it is an outline, not a hole.
 	if bore := plate.BoreOf(pl.Plan, part); bore > 0 && part != plan.PartCollar {
-		w.through(Pivot, bore, Hole{c.Text("router.job.pivot"), geom.Point{}})
+		w.through(Pivot, bore, Hole{})
 	}
 	if part == pl.CatchPart {
 		w.pockets()
@@ -76,14 +76,23 @@ func (w *worker) floor(s Step) {
 }
 
 // pockets adds the stepped hole of every catch: the recess for its flange, then
-// the bore for its body in the middle of it.
+// the bore for its body in the middle of it, which goes right through where a
+// carrier behind the part takes the rest of it, and the hole to push it out by.
 func (w *worker) pockets() {
+	carried := plate.PocketRoom(w.pl.Plan) > w.thickness
 	for _, p := range w.pl.Pockets {
 		hole := Hole{p.Name, plate.AtDrill(w.part, p.Centre)}
 		if p.Rim > 0 {
 			w.floor(Step{Job: Recess, Diameter: p.Rim, Depth: p.RimDepth, Holes: []Hole{hole}})
 		}
-		w.floor(Step{Job: Body, Diameter: p.Body, Depth: p.BodyDepth, Holes: []Hole{hole}})
+		body := Step{Job: Body, Diameter: p.Body, Depth: p.BodyDepth, Holes: []Hole{hole}}
+		if carried && p.BodyDepth > w.thickness-slack {
+			body.Depth, body.Through = w.thickness+w.set.Breakthrough, true
+		}
+		w.floor(body)
+		if p.KnockOut > 0 && !body.Through {
+			w.through(KnockOut, p.KnockOut, hole)
+		}
 	}
 }
 
@@ -149,10 +158,36 @@ func (w *worker) features() {
 		if f.Part != w.part || f.Kind != plan.Hole || !straight {
 			continue
 		}
+		hole := Hole{check.FeatureName(w.words, f), plate.AtDrill(w.part, s.A)}
 		job := Other
 		if f.Screw {
 			job = Screw
+			w.head(hole)
 		}
-		w.through(job, 2*f.Half, Hole{check.FeatureName(w.words, f), plate.AtDrill(w.part, s.A)})
+		if f.Depth > 0 {
+			w.toDepth(job, 2*f.Half, f.Depth, hole)
+		} else {
+			w.through(job, 2*f.Half, hole)
+		}
 	}
+}
+
+// head adds the recess for a screw's head, in the collar, before its hole.
+func (w *worker) head(hole Hole) {
+	if s := w.pl.Plan.Making.Screws; w.part == plan.PartCollar && s.Head > 0 && s.HeadDepth > 0 {
+		w.floor(Step{Job: Head, Diameter: s.Head, Depth: s.HeadDepth, Holes: []Hole{hole}})
+	}
+}
+
+// toDepth adds a hole that ends in the part, drilled or milled as one that goes
+// through; its depth is that of its full width.
+func (w *worker) toDepth(job Job, diameter, depth float64, hole Hole) {
+	s := Step{Job: job, Diameter: diameter, Depth: depth, Holes: []Hole{hole}}
+	if diameter > w.set.DrillTo {
+		w.floor(s)
+		return
+	}
+	t := straight(diameter, w.drillPoint())
+	s.Depth += t.tip()
+	w.add(s, t)
 }

@@ -4,7 +4,6 @@
 package template
 
 import (
-
 	"stopwright/assets/words"
 	"stopwright/detent/plan"
 	"stopwright/detent/plate"
