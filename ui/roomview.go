@@ -116,6 +116,9 @@ func (v *roomView) look(r *detent.Room) {
 	if v.scene.plate != pl {
 		v.scene = sceneOf(pl, v.w.store)
 	}
+	if pl == v.w.store.Report().Plate {
+		v.scene.marks = v.w.store.Marks()
+	}
 	v.picture.Refresh()
 	v.hand.Refresh()
 }

@@ -36,7 +36,7 @@ func table(w io.Writer, r detent.Report, c *words.Catalogue) error {
 		}
 		fmt.Fprintln(w)
 	}
-	if err := errors.Join(truenessTable(w, r), drilledTable(w, pl), seasonLines(w, pl), setting(w, r, c)); err != nil {
+	if err := errors.Join(truenessTable(w, r), drilledTable(w, pl), seasonLines(w, pl), setting(w, r, c), roomTable(w, r, c)); err != nil {
 		return err
 	}
 	_, err := fmt.Fprintln(w, strings.Join(findings(r, c), "\n"))
