@@ -21,7 +21,7 @@ import (
 func in(dir string) export.Request {
 	var q export.Request
 	for _, f := range export.Formats {
-		*f.Path(&q) = filepath.Join(dir, "plate"+f.Ending())
+		*f.Path(&q) = filepath.Join(dir, "plate"+f.Ending)
 	}
 	return q
 }
@@ -68,7 +68,7 @@ func TestExportWritesOnlyWhatIsAskedFor(t *testing.T) {
 			_, err := export.Export(report(t), one)
 			require.NoError(t, err)
 			for _, name := range entries(t, dir) {
-				assert.Equal(t, filepath.Ext(f.Ending()), filepath.Ext(name))
+				assert.Equal(t, filepath.Ext(f.Ending), filepath.Ext(name))
 			}
 		})
 	}

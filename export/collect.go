@@ -83,7 +83,7 @@ type job struct {
 func (q BundleRequest) jobs(r detent.Report) []job {
 	var all []job
 	for _, f := range Formats {
-		path := filepath.Join(q.To, q.Name+f.Ending())
+		path := filepath.Join(q.To, q.Name+f.Ending)
 		all = append(all, job{f.Name, f.outputs(r, q.Request, path)})
 	}
 	return all

@@ -53,10 +53,7 @@ type pageFinding struct{ Severity, Text string }
 // contentsOf makes the page of contents of a collection.
 func contentsOf(r detent.Report, q BundleRequest, c collection) ([]byte, error) {
 	w := q.info().Words
-	p := page{Language: w.Language, Title: strings.TrimSpace(r.Plate.Plan.Title), Notes: strings.TrimSpace(r.Plate.Plan.Notes)}
-	if p.Title == "" {
-		p.Title = w.Text("bundle.untitled")
-	}
+	p := page{Language: w.Language, Title: drawing.Title(r.Plate.Plan, w, w.Text("bundle.untitled")), Notes: strings.TrimSpace(r.Plate.Plan.Notes)}
 	p.Says = says(w, r.Plate, q.Date)
 	p.Picture = picture(q, c)
 	for _, key := range cautions {

@@ -17,7 +17,10 @@ import (
 // Format is one kind of file that a report is made into.
 type Format struct {
 	Name string // as a shell names it
-	Path func(*Request) *string
+	// Ending is what its file is called beside a plan's: an ending, and before
+	// it what tells it from another of the same kind.
+	Ending string
+	Path   func(*Request) *string
 
 	// outputs lists the files to make when path is asked for.
 	outputs func(r detent.Report, q Request, path string) []output
@@ -32,16 +35,16 @@ type Format struct {
 // programs: of those the file asked for is a card that moves nothing, and beside
 // it lies one program for each part.
 var Formats = []Format{
-	{"dxf", func(q *Request) *string { return &q.DXF }, drawings(dxf.Write)},
-	{"svg", func(q *Request) *string { return &q.SVG }, drawings(svg.Write)},
-	{"pdf", func(q *Request) *string { return &q.PDF }, charts(writePDF)},
-	{"csv", func(q *Request) *string { return &q.CSV }, charts(writeCSV)},
-	{"proof", func(q *Request) *string { return &q.Proof }, proofs},
-	{"template", func(q *Request) *string { return &q.Template }, templates},
-	{"scale", func(q *Request) *string { return &q.Scale }, flatScale.outputs},
-	{"strip", func(q *Request) *string { return &q.Strip }, stripScale.outputs},
-	{"coupon", func(q *Request) *string { return &q.Coupon }, testPiece.outputs},
-	{routerFormat, func(q *Request) *string { return &q.Router }, programs},
+	{"dxf", ".dxf", func(q *Request) *string { return &q.DXF }, drawings(dxf.Write)},
+	{"svg", ".svg", func(q *Request) *string { return &q.SVG }, drawings(svg.Write)},
+	{"pdf", ".pdf", func(q *Request) *string { return &q.PDF }, charts(writePDF)},
+	{"csv", ".csv", func(q *Request) *string { return &q.CSV }, charts(writeCSV)},
+	{"proof", "-proof.pdf", func(q *Request) *string { return &q.Proof }, proofs},
+	{"template", "-template.pdf", func(q *Request) *string { return &q.Template }, templates},
+	{"scale", "-scale.dxf", func(q *Request) *string { return &q.Scale }, flatScale.outputs},
+	{"strip", "-strip.pdf", func(q *Request) *string { return &q.Strip }, stripScale.outputs},
+	{"coupon", "-coupon.dxf", func(q *Request) *string { return &q.Coupon }, testPiece.outputs},
+	{routerFormat, ".ngc", func(q *Request) *string { return &q.Router }, programs},
 }
 
 // drawings gives the files of a format that holds one drawing.
@@ -58,21 +61,6 @@ func drawings(write func(io.Writer, drawing.Drawing) error) func(detent.Report, 
 		}
 		return all
 	}
-}
-
-// endings are those of formats that are not called as their files end.
-var endings = map[string]string{
-	"proof": "-proof.pdf", "template": "-template.pdf", "scale": "-scale.dxf", "strip": "-strip.pdf", "coupon": "-coupon.dxf",
-	routerFormat: ".ngc",
-}
-
-// Ending returns what the format's file is called beside a plan's: an ending, and
-// before it what tells it from another of the same kind.
-func (f Format) Ending() string {
-	if e, ok := endings[f.Name]; ok {
-		return e
-	}
-	return "." + f.Name
 }
 
 // templates gives the file of paper templates.

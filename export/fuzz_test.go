@@ -64,7 +64,7 @@ func FuzzPlan(f *testing.F) {
 		}
 		var q Request
 		for _, format := range Formats {
-			*format.Path(&q) = "plate" + format.Ending()
+			*format.Path(&q) = "plate" + format.Ending
 		}
 		for _, o := range q.outputs(r) {
 			var file bytes.Buffer

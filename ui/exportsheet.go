@@ -13,7 +13,7 @@ import (
 	"stopwright/assets/words"
 	"stopwright/detent/check"
 	"stopwright/export"
-	"stopwright/export/chart"
+	"stopwright/export/drawing"
 )
 
 // askExport asks what to export and where to, and does it.
@@ -29,21 +29,19 @@ func (w *Window) askExport() {
 		w.refuse(f, wanted[i], boxes)
 	}
 	depths := widget.NewCheck(t("export.depths"), nil)
-	paper := widget.NewSelect(nil, nil)
-	for _, p := range chart.Papers {
-		paper.Options = append(paper.Options, p.Name)
-	}
-	paper.SetSelectedIndex(0)
+	paper := widget.NewSelect(paperNames(), nil)
+	last, bars := w.printer()
+	paper.SetSelectedIndex(paperNamed(last.Name))
 
 	do := func() {
 		base := strings.TrimSpace(entry.Text)
 		q := export.Request{
-			Plan: w.store.Path(), Words: w.sheetWords, Paper: chart.Papers[paper.SelectedIndex()],
+			Plan: w.store.Path(), Words: w.sheetWords, Paper: drawing.Papers[paper.SelectedIndex()], Printer: bars,
 			Date: time.Now().Format(time.DateOnly), LayerDepths: depths.Checked,
 		}
 		for i, f := range export.Formats {
 			if wanted[i].Checked {
-				*f.Path(&q) = base + f.Ending()
+				*f.Path(&q) = base + f.Ending
 			}
 		}
 		w.export(q)

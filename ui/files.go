@@ -7,6 +7,7 @@ import (
 
 	"stopwright/assets/words"
 	"stopwright/detent/plan"
+	"stopwright/export/drawing"
 	"stopwright/ui/diskfile"
 )
 
@@ -18,6 +19,9 @@ func (w *Window) showTitle() {
 	file := w.words.Text("file.new")
 	if path := w.store.Path(); path != "" {
 		file = filepath.Base(path)
+	}
+	if p := w.store.Plan(); p.IsTrial() {
+		file = w.words.Text("trial.in", words.Args{"File": file, "Scale": drawing.ScaleText(p.Scale)})
 	}
 	key := "app.title"
 	readOnly, unsaved := w.filing.file.ReadOnly, w.store.Unsaved()

@@ -67,6 +67,7 @@ func (w *Window) fileMenu() *fyne.Menu {
 	quit.IsQuit = true // else the toolkit adds one that does not ask
 	return fyne.NewMenu(t("menu.file"),
 		w.command(t("menu.new"), fyne.KeyN, ctrl, w.New),
+		w.trialCommand(),
 		w.command(t("menu.open"), fyne.KeyO, ctrl, w.open),
 		w.recentMenu(),
 		examples,
@@ -76,6 +77,7 @@ func (w *Window) fileMenu() *fyne.Menu {
 		w.command(t("menu.saveas"), fyne.KeyS, ctrl|shift, func() { w.saveAs(nil) }),
 		w.command(t("menu.export"), fyne.KeyE, ctrl, w.askExport),
 		w.bundleCommand(), w.routerCommand(),
+		w.benchMenu(),
 		fyne.NewMenuItemSeparator(),
 		quit,
 	)
@@ -100,13 +102,15 @@ func (w *Window) editMenu() *fyne.Menu {
 		w.command(t("menu.sort"), "", 0, func() { w.report(w.store.SortStops(t("menu.sort"))) }),
 		fyne.NewMenuItemSeparator(),
 		w.settingMenu(),
+		w.missesCommand(), w.drilledCommand(),
+		fyne.NewMenuItemSeparator(),
 	}, w.roomCommands()...)...)
 }
 
 func (w *Window) viewMenu() *fyne.Menu {
 	t := w.words.Text
 	return fyne.NewMenu(t("menu.view"), append(w.pageCommands(),
-		w.command(t("menu.checks"), fyne.Key8, ctrl, func() { w.focus(w.findings.list) }),
+		w.command(t("menu.checks"), fyne.KeyG, ctrl, func() { w.focus(w.findings.list) }),
 		w.command(t("menu.parts"), fyne.Key9, ctrl, w.parts.focus),
 		fyne.NewMenuItemSeparator(),
 		w.command(t("plate.fit"), fyne.Key0, ctrl, w.plate.fit),

@@ -14,6 +14,7 @@ type pageID string
 const (
 	platePage   pageID = "plate"
 	clickPage   pageID = "click"
+	truthPage   pageID = "truth"
 	roomPage    pageID = "room"
 	chartPage   pageID = "chart"
 	workPage    pageID = "work"
@@ -35,6 +36,7 @@ func (w *Window) makePages() []page {
 	return []page{
 		{platePage, container.NewBorder(w.tools.object, w.turnbar.object, nil, nil, w.plate), nil, w.plate},
 		{clickPage, w.clicks.object, w.clicks.refresh, nil},
+		{truthPage, w.truth.object, w.truth.refresh, nil},
 		{roomPage, w.room.object, w.room.refresh, nil},
 		{chartPage, w.chart.object, w.chart.refresh, nil},
 		{workPage, w.work.object, w.work.refresh, w.work.list},

@@ -49,14 +49,22 @@ func (g plot) axes(across, up string) {
 		at := g.at(g.x0, y)
 		g.c.Text(ink.Px{X: at.X - 6*g.d, Y: at.Y + size/2}, size, 0, drawing.Right, g.figure(y), g.p.Faint)
 	}
-	for _, x := range ticks(g.x0, g.x1, 7) {
+	g.c.Line(g.at(g.x0, 0), g.at(g.x1, 0), thin, g.p.Faint, nil)
+	g.c.Line(g.at(g.x0, g.y0), g.at(g.x0, g.y1), thin, g.p.Faint, nil)
+	g.c.Text(ink.Px{X: g.left - 38*g.d, Y: g.top - 8*g.d}, size, 0, drawing.Left, up, g.p.Ink)
+	g.foot(across)
+}
+
+// foot draws round figures along the foot of the plot, and what they are.
+func (g plot) foot(across string) {
+	thin := ink.ThinLine * g.d
+	size := letter * g.d
+	const apart, most = 48, 7 // px of layout between figures; figures where there is room
+	for _, x := range ticks(g.x0, g.x1, max(2, min(most, int(g.wide/(apart*g.d))))) {
 		at := g.at(x, g.y0)
 		g.c.Line(at, ink.Px{X: at.X, Y: at.Y + 4*g.d}, thin, g.p.Faint, nil)
 		g.c.Text(ink.Px{X: at.X, Y: at.Y + 8*g.d}, size, 0, drawing.Top, g.figure(x)+g.sign, g.p.Faint)
 	}
-	g.c.Line(g.at(g.x0, 0), g.at(g.x1, 0), thin, g.p.Faint, nil)
-	g.c.Line(g.at(g.x0, g.y0), g.at(g.x0, g.y1), thin, g.p.Faint, nil)
-	g.c.Text(ink.Px{X: g.left - 38*g.d, Y: g.top - 8*g.d}, size, 0, drawing.Left, up, g.p.Ink)
 	end := g.at(g.x1, g.y0)
 	g.c.Text(ink.Px{X: end.X, Y: end.Y + 30*g.d}, size, 0, drawing.Right, across, g.p.Ink)
 }

@@ -20,7 +20,7 @@ func (w *Window) askProof() {
 	t := w.words.Text
 	i := slices.IndexFunc(export.Formats, func(f export.Format) bool { return f.Name == proofFormat })
 	format := export.Formats[i]
-	entry := newSheetEntry(filepath.Join(w.folder(), w.fileName()+format.Ending()))
+	entry := newSheetEntry(filepath.Join(w.folder(), w.fileName()+format.Ending))
 	do := func() {
 		q := export.Request{Plan: w.store.Path(), Words: w.sheetWords, Date: time.Now().Format(time.DateOnly)}
 		*format.Path(&q) = strings.TrimSpace(entry.Text)

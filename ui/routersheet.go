@@ -46,7 +46,7 @@ func (w *Window) routerFields() []plan.Field {
 
 // routerCommand is the menu's item that opens the sheet.
 func (w *Window) routerCommand() *fyne.MenuItem {
-	return w.command(w.words.Text("menu.router"), fyne.KeyR, ctrl, w.askRouter)
+	return w.command(w.words.Text("menu.router"), fyne.KeyR, ctrl|shift, w.askRouter)
 }
 
 // askRouter opens the sheet.

@@ -36,6 +36,9 @@ func (w *Window) shots() []shot {
 		shot{"field", func(w *Window) { w.showPage(platePage); w.explain(w.fields["seat.diameter"]) }},
 		shot{"guide", func(w *Window) { w.startGuide(); w.guide.show(1) }},
 		shot{"keys", func(w *Window) { w.guide.end(); w.showKeys() }},
+		shot{"template", func(w *Window) { w.closeQuestions(); w.askTemplate() }},
+		shot{"scale", func(w *Window) { w.closeQuestions(); w.askScale() }},
+		shot{"coupon", func(w *Window) { w.closeQuestions(); w.askCoupon() }},
 	)
 }
 

@@ -8,7 +8,7 @@ import "math"
 // large.
 //
 // What lies on the plates comes closer together: outlines, rings, the circle of
-// the collar's screws, where features lie. What is bought or made with the same
+// the collar's screws, where features, sliders and pins lie. What is bought or made with the same
 // tools stays: ball, catch and seat; holes, slots and screws as wide as they are;
 // the pivot's bore, play and clearances; and the errors of the shop. The parts
 // stay as thick too, because catch and seat go as deep as ever. The load stays:
@@ -36,6 +36,9 @@ func Trial(p Plan, factor float64) (Plan, error) {
 		f := &t.Features[i]
 		size(&f.X, &f.Y, &f.X2, &f.Y2, &f.Radius)
 	}
+	m := &t.Making
+	size(&m.EndStops.Radius, &m.Clamp.Radius, &m.Registration.Distance)
+	size(&m.Fence.Length, &m.Fence.Spacing, &m.Fence.Y)
 	t = t.WithLogOf(Plan{})
 	t.Tool = nil
 	return t, Validate(t)

@@ -42,6 +42,10 @@ const (
 	tooGenerous = 0.5 // mm more than what is needed that only lets the table wander
 )
 
+// Tight reports whether the table turns all year, but with less clearance than it
+// turns freely with.
+func (s Season) Tight() bool { return s.HasCollar && s.Least() > 0 && s.Least() < running }
+
 // Loose reports whether a clearance is needlessly large.
 func (s Season) Loose(clearance float64) bool {
 	return s.HasCollar && clearance > s.Choose+tooGenerous
@@ -58,29 +62,39 @@ func NewSeason(p plan.Plan) Season {
 		Dry: Air{Moisture: stock.EquilibriumMoisture(air.Low, roomTemperature)},
 		Wet: Air{Moisture: stock.EquilibriumMoisture(air.High, roomTemperature)},
 	}
-	table, known := stock.FindMaterial(p.Turntable.Material)
-	if known {
+	if table, known := stock.FindMaterial(p.Turntable.Material); known {
 		s.Growth = table.Swelling(size, air.Low, air.High, roomTemperature)
 	}
-	if p.Collar == nil || !s.Growth.Known() {
-		return s
-	}
-	collar, known := stock.FindMaterial(p.Collar.Material)
-	closes := func(humidity float64) (float64, bool) {
-		t := table.Swelling(size, air.MadeAt, humidity, roomTemperature)
-		if collar.Kind == stock.Solid {
-			return t.Typical, true
-		}
-		c := collar.Swelling(size, air.MadeAt, humidity, roomTemperature)
-		return t.Typical - c.Typical, c.Known()
-	}
-	dry, knownDry := closes(air.Low)
-	wet, knownWet := closes(air.High)
-	if !known || !knownDry || !knownWet {
+	dry, knownDry := ClearanceAt(p, air.Low)
+	wet, knownWet := ClearanceAt(p, air.High)
+	if !knownDry || !knownWet {
 		return s
 	}
 	s.HasCollar = true
-	s.Dry.Clearance, s.Wet.Clearance = p.Collar.Clearance-dry, p.Collar.Clearance-wet
-	s.Choose = math.Ceil((running+max(dry, wet, 0))/choiceStep-1e-9) * choiceStep
+	s.Dry.Clearance, s.Wet.Clearance = dry, wet
+	closes := max(0, p.Collar.Clearance-s.Least())
+	s.Choose = math.Ceil((running+closes)/choiceStep-1e-9) * choiceStep
 	return s
+}
+
+// ClearanceAt returns how much (mm) the turntable is smaller than its collar, 0
+// or less where it binds, once both have stood in air of a humidity (per cent).
+// It is false without a collar, and where no source gives the movement of either
+// material.
+func ClearanceAt(p plan.Plan, humidity float64) (float64, bool) {
+	if p.Collar == nil {
+		return 0, false
+	}
+	table, knownTable := stock.FindMaterial(p.Turntable.Material)
+	collar, knownCollar := stock.FindMaterial(p.Collar.Material)
+	if !knownTable || !knownCollar {
+		return 0, false
+	}
+	size, made := p.Turntable.Diameter, p.Shop.Humidity.MadeAt
+	t := table.Swelling(size, made, humidity, roomTemperature)
+	if collar.Kind == stock.Solid {
+		return p.Collar.Clearance - t.Typical, t.Known()
+	}
+	c := collar.Swelling(size, made, humidity, roomTemperature)
+	return p.Collar.Clearance - t.Typical + c.Typical, t.Known() && c.Known()
 }

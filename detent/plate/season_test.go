@@ -35,6 +35,9 @@ func TestSeason(t *testing.T) {
 	mended := plate.NewSeason(inCollar("beech", "beech", s.Choose))
 	assert.GreaterOrEqual(t, mended.Least(), 0.2-1e-9, "what is chosen leaves the table free")
 	assert.Less(t, mended.Least(), 0.3+1e-9, "and is no more than needed, to a tenth")
+	assert.False(t, s.Tight(), "that binds")
+	assert.False(t, mended.Tight())
+	assert.True(t, plate.NewSeason(inCollar("mdf", "mdf", 0.1)).Tight())
 	assert.False(t, s.Loose(s.Choose+0.5))
 	assert.True(t, s.Loose(s.Choose+0.51))
 }

@@ -16,10 +16,7 @@ import (
 // readings, and how to put right each seat that is out. A plan without tool and
 // without readings gets the tables to fill in.
 func ProofPages(r detent.Report, info drawing.Info, paper Paper) []drawing.Page {
-	c := Chart{Title: strings.TrimSpace(r.Plate.Plan.Title), Date: strings.TrimSpace(info.Date), Words: info.Words}
-	if c.Title == "" {
-		c.Title = c.Words.Text("proof.name")
-	}
+	c := Chart{Title: drawing.Title(r.Plate.Plan, info.Words, info.Words.Text("proof.name")), Date: strings.TrimSpace(info.Date), Words: info.Words}
 	f := &flow{chart: c, paper: paper}
 	f.turnOver()
 	cautions := []string{"caution.unplug", "caution.clamp", "caution.eyes", "caution.manual"}

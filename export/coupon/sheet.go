@@ -1,8 +1,6 @@
 package coupon
 
 import (
-	"strings"
-
 	"stopwright/assets/words"
 	"stopwright/detent/plan"
 	"stopwright/detent/plate"
@@ -13,10 +11,6 @@ import (
 // Sheet returns the coupon with what is to be done with it.
 func Sheet(pl *plate.Plate, info drawing.Info) tile.Sheet {
 	t, p := info.Words.Text, pl.Plan
-	title := strings.TrimSpace(p.Title)
-	if title == "" {
-		title = t("coupon.title")
-	}
 	steps := []string{
 		t("coupon.step.board", words.Args{
 			"Seats": drawing.PartName(info.Words, pl.SeatsPart), "Catches": drawing.PartName(info.Words, pl.CatchPart),
@@ -32,7 +26,7 @@ func Sheet(pl *plate.Plate, info drawing.Info) tile.Sheet {
 		}
 	}
 	return tile.Sheet{
-		Title: title, What: t("coupon.what"), Date: info.Date,
+		Title: drawing.Title(p, info.Words, t("coupon.title")), What: t("coupon.what"), Date: info.Date,
 		Drawing: Drawing(p, info.Words), Steps: append(steps, t("coupon.step.back")),
 	}
 }

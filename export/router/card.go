@@ -23,7 +23,7 @@ func WriteCard(to io.Writer, p plan.Plan, cards []Card, info drawing.Info) error
 	w := inUnit(info.Words, c.unit)
 	c.block("%")
 	c.comment(w.Text("router.card.name"))
-	c.comment(p.Title)
+	c.comment(drawing.Title(p, w, ""))
 	if info.Date != "" {
 		c.comment(w.Text("sheet.date", words.Args{"Date": info.Date}))
 	}

@@ -2,7 +2,6 @@ package scale
 
 import (
 	"math"
-	"strings"
 
 	"stopwright/assets/words"
 	"stopwright/detent/plate"
@@ -47,10 +46,7 @@ func NotedStrip(pl *plate.Plate, info drawing.Info, o Options) (drawing.Drawing,
 // sheet returns all that is said with a scale.
 func (d dial) sheet(info drawing.Info, what, fix string) tile.Sheet {
 	t := info.Words.Text
-	title := strings.TrimSpace(d.plate.Plan.Title)
-	if title == "" {
-		title = t("scale.title")
-	}
+	title := drawing.Title(d.plate.Plan, info.Words, t("scale.title"))
 	way := "scale.grow.counterclockwise"
 	if d.sense < 0 {
 		way = "scale.grow.clockwise"

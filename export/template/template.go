@@ -15,14 +15,23 @@ import (
 // own first page before its sheets. The error is one of [tile.Pages].
 func Pages(pl *plate.Plate, info drawing.Info, paper drawing.Paper, corrected tile.Correction) ([]drawing.Page, error) {
 	var all []drawing.Page
-	for _, part := range drawing.AllPartsOf(pl.Plan) {
-		pages, err := tile.Pages(Sheet(pl, part, info), paper, corrected, info.Words)
+	for _, s := range Sheets(pl, info) {
+		pages, err := tile.Pages(s, paper, corrected, info.Words)
 		if err != nil {
 			return nil, err
 		}
 		all = append(all, pages...)
 	}
 	return all, nil
+}
+
+// Sheets returns the template of every part that is made.
+func Sheets(pl *plate.Plate, info drawing.Info) []tile.Sheet {
+	var all []tile.Sheet
+	for _, part := range drawing.AllPartsOf(pl.Plan) {
+		all = append(all, Sheet(pl, part, info))
+	}
+	return all
 }
 
 // Sheet returns the template of one part.

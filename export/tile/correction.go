@@ -50,6 +50,15 @@ func (c Correction) Stretch() (drawing.Stretch, error) {
 	return s, nil
 }
 
+// NotMeasured returns the error for a bar that is said to measure nothing: the
+// first is the one across the paper, the second the one up it.
+func NotMeasured(bar int) error {
+	if bar == 0 {
+		return &OffError{"x", BarX, 0}
+	}
+	return &OffError{"y", BarY, 0}
+}
+
 // OffError means that a bar measures too far from its length for paper and feed
 // to be the reason.
 type OffError struct {

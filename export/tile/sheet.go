@@ -21,18 +21,13 @@ type Sheet struct {
 // paper than is sensible has only that page, which says so. A drawing of nothing
 // has no pages. The error is an [*OffError].
 func Pages(s Sheet, paper drawing.Paper, corrected Correction, c *words.Catalogue) ([]drawing.Page, error) {
-	stretch, err := corrected.Stretch()
-	if err != nil {
+	bounds := s.Drawing.Bounds()
+	o, err := newOutfit(s, bounds, paper, corrected, c)
+	if err != nil || bounds.Empty() {
 		return nil, err
 	}
-	bounds := s.Drawing.Bounds()
-	if bounds.Empty() {
-		return nil, nil
-	}
-	o := outfit{sheet: s, paper: paper, stretch: stretch, correction: corrected, words: c}
-	o.grid = newGrid(bounds, o.newBoard().window.size())
-	if b, done := o.onePage(bounds); done {
-		return []drawing.Page{b.Page}, nil
+	if o.fitsOne(bounds) {
+		return []drawing.Page{o.onePage(bounds).Page}, nil
 	}
 	pages := []drawing.Page{o.first().Page}
 	if o.tooMany() {
@@ -44,6 +39,20 @@ func Pages(s Sheet, paper drawing.Paper, corrected Correction, c *words.Catalogu
 	return pages, nil
 }
 
+// Count returns how many pages [Pages] would lay a sheet out on, without drawing
+// them. The error is the same.
+func Count(s Sheet, paper drawing.Paper, corrected Correction, c *words.Catalogue) (int, error) {
+	bounds := s.Drawing.Bounds()
+	o, err := newOutfit(s, bounds, paper, corrected, c)
+	switch {
+	case err != nil || bounds.Empty():
+		return 0, err
+	case o.fitsOne(bounds) || o.tooMany():
+		return 1, nil
+	}
+	return 1 + o.grid.sheets(), nil
+}
+
 // outfit is all that the pages of one sheet have in common.
 type outfit struct {
 	sheet      Sheet
@@ -52,6 +61,17 @@ type outfit struct {
 	correction Correction
 	words      *words.Catalogue
 	grid       grid
+}
+
+// newOutfit works out how a drawing of some bounds is shared out.
+func newOutfit(s Sheet, bounds drawing.Bounds, paper drawing.Paper, corrected Correction, c *words.Catalogue) (outfit, error) {
+	stretch, err := corrected.Stretch()
+	if err != nil || bounds.Empty() {
+		return outfit{}, err
+	}
+	o := outfit{sheet: s, paper: paper, stretch: stretch, correction: corrected, words: c}
+	o.grid = newGrid(bounds, o.newBoard().window.size())
+	return o, nil
 }
 
 // tooMany reports whether the drawing takes more paper than is sensible.
@@ -69,27 +89,30 @@ func (o outfit) numbered(n int) *board {
 	return b
 }
 
-// onePage draws everything on one page, if it has the room.
-func (o outfit) onePage(bounds drawing.Bounds) (*board, bool) {
-	if o.grid.sheets() > 1 {
-		return nil, false
-	}
+// fitsOne reports whether one page has room for the drawing and the steps.
+func (o outfit) fitsOne(bounds drawing.Bounds) bool {
+	w := o.newBoard().window
+	return o.grid.sheets() == 1 && o.stepsHeight(w.Width()-2*pad) <= o.below(w, bounds)-w.Min.Y-pad
+}
+
+// below returns where a drawing ends that stands at the top of a window.
+func (o outfit) below(w window, bounds drawing.Bounds) float64 {
+	return w.Max.Y - 2*spare - bounds.Height()
+}
+
+// onePage draws everything on one page: the drawing in the middle at the top,
+// the steps below.
+func (o outfit) onePage(bounds drawing.Bounds) *board {
 	b := o.newBoard()
 	at := b.window
-	// In the middle, at the top.
-	corner := geom.Point{
+	b.part(o.sheet.Drawing, geom.Point{
 		X: (bounds.Min.X+bounds.Max.X)/2 - at.Width()/2,
 		Y: bounds.Max.Y + spare - at.Height(),
-	}
-	left, below := at.Min.X+pad, at.Max.Y-2*spare-bounds.Height()
-	if o.stepsHeight(at.Width()-2*pad) > below-at.Min.Y-pad {
-		return nil, false
-	}
-	b.part(o.sheet.Drawing, corner)
+	})
 	b.border()
-	o.steps(b, left, below, at.Width()-2*pad)
+	o.steps(b, at.Min.X+pad, o.below(at, bounds), at.Width()-2*pad)
 	o.foot(b, "")
-	return b, true
+	return b
 }
 
 // part draws what the page shows of the drawing; corner is the place in it that

@@ -34,6 +34,9 @@ func pages(t *testing.T, s tile.Sheet, paper drawing.Paper, c tile.Correction) [
 	t.Helper()
 	all, err := tile.Pages(s, paper, c, words.English())
 	require.NoError(t, err)
+	n, err := tile.Count(s, paper, c, words.English())
+	require.NoError(t, err)
+	require.Equal(t, len(all), n, "counted as they are drawn")
 	return all
 }
 
