@@ -63,6 +63,7 @@ func TestAnAnswerIsTakenWithOneClick(t *testing.T) {
 		assert.False(t, w.wrong())
 		assert.Len(t, w.store.Plan().Catches, 2)
 		assert.Contains(t, w.status.Text, "Shared ring")
+		assert.Contains(t, texts(w.card(t, room.SharedRing).object), "the plan as it is")
 		name, _ := w.store.CanUndo()
 		assert.Equal(t, "Make room: Shared ring", name)
 		w.store.Undo()

@@ -61,7 +61,11 @@ func (w *Window) roomNumbers(r detent.Room) string {
 	if !math.IsInf(r.Web, 1) {
 		lines = append(lines, w.words.Text("room.web", words.Args{"Web": words.MM(r.Web)}))
 	}
-	return strings.Join(append(lines, w.words.Text("room.rings", words.Args{"Rings": w.ringsOf(r.Plan)})), "\n")
+	lines = append(lines, w.words.Text("room.rings", words.Args{"Rings": w.ringsOf(r.Plan)}))
+	if plan.Equal(r.Plan, w.store.Plan()) {
+		lines = append(lines, w.words.Text("room.same"))
+	}
+	return strings.Join(lines, "\n")
 }
 
 // ringsOf lists the radii of a plan's rings, each once.
