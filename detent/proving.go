@@ -1,7 +1,9 @@
 package detent
 
 import (
+	"cmp"
 	"math"
+	"slices"
 
 	"stopwright/detent/cutline"
 	"stopwright/detent/geom"
@@ -32,8 +34,9 @@ func (r Report) Proving() (Proving, bool) {
 	p := r.Plate.Plan
 	var out Proving
 	var readings []proving.Reading
+	stopOf := r.stopFinder()
 	for i, x := range p.Readings {
-		stop := r.StopOf(x)
+		stop := stopOf(x)
 		switch {
 		case stop < 0:
 			out.Lost = append(out.Lost, i)
@@ -72,12 +75,29 @@ func Counts(p plan.Plan, x plan.Reading) bool { return x.Date >= p.ReadingsSince
 // StopOf returns the stop that a reading is of, into the plate's; -1 where the
 // plate has it no longer.
 func (r Report) StopOf(x plan.Reading) int {
-	for i, s := range r.Plate.Stops {
-		if math.Abs(s.Angle.Degrees()-x.Angle) <= sameAngle {
-			return i
-		}
+	return slices.IndexFunc(r.Plate.Stops, func(s plate.Stop) bool { return ofStop(x, s.Angle) })
+}
+
+// ofStop reports whether a reading is of the stop at an angle.
+func ofStop(x plan.Reading, angle geom.Angle) bool {
+	return math.Abs(angle.Degrees()-x.Angle) <= sameAngle
+}
+
+// stopFinder returns what [Report.StopOf] does, for a log of many readings.
+func (r Report) stopFinder() func(plan.Reading) int {
+	order := make([]int, len(r.Plate.Stops))
+	for i := range order {
+		order[i] = i
 	}
-	return -1
+	angle := func(i int) float64 { return r.Plate.Stops[i].Angle.Degrees() }
+	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(angle(a), angle(b)) })
+	return func(x plan.Reading) int {
+		k, _ := slices.BinarySearchFunc(order, x.Angle-sameAngle, func(i int, least float64) int { return cmp.Compare(angle(i), least) })
+		if k < len(order) && ofStop(x, r.Plate.Stops[order[k]].Angle) {
+			return order[k]
+		}
+		return -1
+	}
 }
 
 func wayOf(p plan.Plan, x plan.Reading) proving.Way {

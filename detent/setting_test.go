@@ -232,3 +232,66 @@ func TestReadingsThatDoNotCount(t *testing.T) {
 	assert.Len(t, v.Seats, 2)
 	assert.Empty(t, v.Old)
 }
+
+// TestManyReadings: a log as long as a plan may hold, each reading found to its
+// stop.
+func TestManyReadings(t *testing.T) {
+	p := plan.NewPlan()
+	p.Travel = plan.Span{From: -180, To: 180}
+	for i := range 2000 {
+		p.Stops = append(p.Stops, plan.Stop{Angle: float64(1999-i)/10 - 100})
+	}
+	for i := range plan.MaxReadings {
+		s := p.Stops[i%2000].Angle
+		p.Readings = append(p.Readings, plan.Reading{Angle: s, Measured: s + 0.1})
+	}
+	r := detent.Solve(p)
+	v, ok := r.Proving()
+	require.True(t, ok)
+	assert.Len(t, v.Seats, 2000)
+	assert.Empty(t, v.Lost)
+	assert.InDelta(t, 0.1, v.Common.Is, 1e-6)
+	for _, i := range []int{0, 77, 1999} {
+		assert.Equal(t, i, r.StopOf(p.Readings[i]))
+		assert.InDelta(t, 5, float64(v.Seats[i].Readings), 0)
+	}
+}
+
+// TestRepeatedReadingsKeepNoiseHonest: where a stop's own readings scatter by a
+// tenth of a degree, another stop a little off is not called out although the
+// rest happen to agree.
+func TestRepeatedReadingsKeepNoiseHonest(t *testing.T) {
+	p := provedPlan(arrangements[0])
+	at := func(angle, off float64) {
+		p.Readings = append(p.Readings, plan.Reading{Angle: angle, Measured: angle + off})
+	}
+	for _, a := range []float64{-90, -60, -45, -30, 0, 30, 45, 60} {
+		at(a, 0.1)
+		at(a, 0.3)
+	}
+	at(90, 0.4)
+	at(90, 0.2)
+	v, ok := detent.Solve(p).Proving()
+	require.True(t, ok)
+	for _, s := range v.Seats {
+		assert.False(t, s.Out, "0.1 off is what one reading strays")
+	}
+}
+
+func TestTrendTakesTheWholeLog(t *testing.T) {
+	p := provedPlan(arrangements[0])
+	p.ReadingsSince = "2026-06-01"
+	p.Readings = []plan.Reading{
+		{Angle: 36, Measured: 36.3, Date: "2026-03-01"},
+		{Angle: 36, Measured: 36.1, Date: "2026-01-01"},
+		{Angle: 45, Measured: 46, Date: "2026-02-01"},
+		{Angle: 36, Measured: 36.9},
+	}
+	x := detent.Solve(p).TrendOf(36)
+	require.True(t, x.Known)
+	assert.Equal(t, "2026-01-01", x.First)
+	assert.Equal(t, []float64{59, 0}, x.Days, "the whole log, in its order, but what has no date")
+	assert.InDelta(t, 0.1, x.Trend.First, 1e-9)
+	assert.InDelta(t, 0.3, x.Last, 1e-9)
+	assert.False(t, detent.Solve(p).TrendOf(45).Known)
+}

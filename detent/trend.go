@@ -23,9 +23,8 @@ func (r Report) TrendOf(stop geom.Angle) Trend {
 	var dates []time.Time
 	first := time.Time{}
 	for _, x := range r.Plate.Plan.Readings {
-		i := r.StopOf(x)
 		day, err := time.Parse(time.DateOnly, x.Date)
-		if err != nil || i < 0 || r.Plate.Stops[i].Angle != stop {
+		if err != nil || !ofStop(x, stop) {
 			continue
 		}
 		if len(dates) == 0 || day.Before(first) {

@@ -25,6 +25,10 @@ func crowded(n int) plan.Plan {
 	return p
 }
 
+// madeAs is the name of a file of a format. Where the ending chooses the kind of
+// file it is a PDF; the other formats do not look at it.
+func madeAs(f Format) string { return "plate-" + f.Name + ".pdf" }
+
 // BenchmarkFormat makes every file of each format for a plate of 720 seats, from
 // the report to the last byte.
 func BenchmarkFormat(b *testing.B) {
@@ -34,7 +38,7 @@ func BenchmarkFormat(b *testing.B) {
 	for _, f := range Formats {
 		b.Run(f.Name, func(b *testing.B) {
 			var q Request
-			*f.Path(&q) = "plate." + f.Name
+			*f.Path(&q) = madeAs(f)
 			for b.Loop() {
 				for _, o := range q.outputs(r) {
 					if err := o.write(io.Discard); err != nil {

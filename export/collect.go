@@ -3,10 +3,10 @@ package export
 import (
 	"bytes"
 	"context"
-	"errors"
 	"path/filepath"
 	"strings"
 
+	"stopwright/assets/words"
 	"stopwright/detent"
 	"stopwright/detent/plan"
 )
@@ -27,7 +27,7 @@ type bundled struct {
 // LeftOut is a format that cannot be made of a plan.
 type LeftOut struct {
 	Format string
-	Reason Refused
+	Reason words.Saying // one reason a line
 }
 
 // collection is what a bundle holds.
@@ -37,8 +37,9 @@ type collection struct {
 }
 
 // collect makes every file of every format and the plan's own, in memory, all
-// named after the plan. A format that is refused is left out and told. It gives
-// up with the context's error.
+// named after the plan. Nothing meets the disk here, so a format that gives an
+// error cannot be made of this plan, whatever the disk: it is left out and told.
+// It gives up with the context's error.
 func collect(ctx context.Context, r detent.Report, q BundleRequest, tell func(Progress)) (collection, error) {
 	var c collection
 	jobs := q.jobs(r)
@@ -48,14 +49,13 @@ func collect(ctx context.Context, r detent.Report, q BundleRequest, tell func(Pr
 	}
 	for _, j := range jobs {
 		made, err := j.make(ctx, func(file string, done int) { tell(Progress{len(c.files) + done, total, file}) })
-		var refused Refused
 		switch {
-		case err == nil:
-			c.files = append(c.files, made...)
-		case ctx.Err() == nil && errors.As(err, &refused):
-			c.leftOut = append(c.leftOut, LeftOut{j.format, refused})
+		case ctx.Err() != nil:
+			return c, ctx.Err()
+		case err != nil:
+			c.leftOut = append(c.leftOut, LeftOut{j.format, Reason(err)})
 		default:
-			return c, err
+			c.files = append(c.files, made...)
 		}
 	}
 	own, err := q.planFile(r.Plate.Plan)
@@ -97,11 +97,11 @@ func (j job) make(ctx context.Context, tell func(file string, done int)) ([]bund
 		tell(name, i)
 		b := untilDone{ctx: ctx}
 		if err := o.write(&b); err != nil {
-			return nil, cannotWrite(name, err)
+			return nil, err
 		}
 		made = append(made, bundled{name, j.format, b.Bytes()})
 	}
-	return made, ctx.Err()
+	return made, nil
 }
 
 // planFile makes the file of the plan itself.

@@ -308,3 +308,19 @@ func BenchmarkBundle720(b *testing.B) {
 		require.NoError(b, err)
 	}
 }
+
+// A format that gives an error of any kind is left out, and the rest is there.
+func TestBundleLeavesOutWhatFails(t *testing.T) {
+	q := request(filepath.Join(t.TempDir(), "trial"))
+	q.Printer.X = 100 // a bar of 150 mm, far too short
+	done, err := export.Bundle(context.Background(), report(t), q, quiet)
+	require.NoError(t, err)
+	var out []string
+	for _, l := range done.LeftOut {
+		out = append(out, l.Format)
+	}
+	assert.Contains(t, out, "template")
+	assert.Contains(t, done.Files, "trial.dxf")
+	assert.NotContains(t, done.Files, "trial-template.pdf")
+	assert.Contains(t, get(t, filepath.Join(q.To, "contents.html")), "100 mm", "the page says why")
+}

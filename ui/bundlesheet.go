@@ -12,7 +12,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"stopwright/export"
-	"stopwright/export/chart"
+	"stopwright/export/drawing"
 )
 
 // bundleCommand is the menu's item that writes everything there is to a plan.
@@ -39,16 +39,13 @@ func (w *Window) askBundle() {
 		}
 		entry.SetText(path)
 	}
-	var papers []string
-	for _, p := range chart.Papers {
-		papers = append(papers, p.Name)
-	}
-	paper := newSheetSelect(papers, nil)
-	paper.Selected = papers[0]
+	paper := newSheetSelect(paperNames(), nil)
+	last, bars := w.printer()
+	paper.Selected = last.Name
 	do := func() {
 		w.bundle(export.BundleRequest{
 			Request: export.Request{
-				Plan: w.store.Path(), Words: w.sheetWords, Date: date, Paper: chart.Papers[paper.SelectedIndex()],
+				Plan: w.store.Path(), Words: w.sheetWords, Date: date, Paper: drawing.Papers[paper.SelectedIndex()], Printer: bars,
 			},
 			To: filepath.Clean(strings.TrimSpace(entry.Text)), Name: name,
 		})

@@ -63,6 +63,8 @@ func TestAFaultWaitsForAnotherQuestion(t *testing.T) {
 
 func TestWithoutAFolderNoFaultIsLookedFor(t *testing.T) {
 	w := opened(t, titled(""))
+	w.KeepIn("")
+	assert.Equal(t, w.words.Text("recover.nofolder"), w.status.Text)
 	assert.Empty(t, w.FaultFolder())
 	w.OfferRecovery()
 	assert.Nil(t, w.overlay())

@@ -57,9 +57,11 @@ func OwnFolder() string {
 }
 
 // KeepIn makes the window remember recent files, and copies of what is not
-// saved, in a folder. Called once, before the window is shown; "" keeps nothing.
+// saved, in a folder. Called once, before the window is shown; "" keeps nothing,
+// and says so.
 func (w *Window) KeepIn(folder string) {
 	if folder == "" {
+		w.say(w.words.Text("recover.nofolder"))
 		return
 	}
 	f := &w.filing

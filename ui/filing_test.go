@@ -547,7 +547,7 @@ func TestWithoutAFolderOfItsOwn(t *testing.T) {
 	w.KeepIn("")
 	require.NoError(t, w.store.Edit("title", func(p *plan.Plan) { p.Title = "mine" }))
 	w.Ended()
-	assert.Empty(t, w.status.Text)
+	assert.Equal(t, w.words.Text("recover.nofolder"), w.status.Text, "which stays to be read")
 }
 
 func TestTheProgramsOwnFolder(t *testing.T) {

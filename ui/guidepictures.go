@@ -13,6 +13,7 @@ import (
 	book "stopwright/assets/guide"
 	"stopwright/assets/words"
 	"stopwright/detent/check"
+	"stopwright/detent/plan"
 	"stopwright/export"
 )
 
@@ -61,6 +62,9 @@ func guidePictures(a fyne.App, language string) ([]guidePicture, error) {
 	if err != nil {
 		return nil, err
 	}
+	tool := plan.NewTool()
+	tool.Offset, tool.Fence = 1.5, 12 // mm: enough for a wander that is seen
+	p.Tool = &tool
 	pages, err := book.Pages(language)
 	if err != nil {
 		return nil, err

@@ -46,7 +46,7 @@ func (w *Window) enter(l *keyList) {
 
 // TypedKey goes through the list.
 func (l *keyList) TypedKey(k *fyne.KeyEvent) {
-	to := l.at
+	var to int
 	switch k.Name {
 	case fyne.KeyUp:
 		to = max(l.at-1, 0)

@@ -25,11 +25,11 @@ func tidyLength(mm float64) float64 { return math.Round(mm*1e6)/1e6 + 0 }
 type markTable struct {
 	w      *Window
 	list   *widget.List
-	tall   *fyne.Container
+	tall   *fyne.Container // the list
 	angle  *widget.Entry
 	x      *widget.Entry
 	wrong  *problem
-	object fyne.CanvasObject
+	object fyne.CanvasObject // the line that takes a mark
 	cut    detent.CutLine
 }
 
@@ -45,7 +45,7 @@ func newMarkTable(w *Window) *markTable {
 	m.angle.OnSubmitted = func(string) { w.focus(m.x) }
 	m.x.OnSubmitted = func(string) { m.add() }
 	add := widget.NewButtonWithIcon(t("setting.marks.add"), theme.ContentAddIcon(), m.add)
-	m.object = container.NewVBox(m.tall, container.NewBorder(nil, nil, nil, add, container.NewGridWithColumns(2, m.angle, m.x)), m.wrong.object)
+	m.object = container.NewVBox(container.NewBorder(nil, nil, nil, add, container.NewGridWithColumns(2, m.angle, m.x)), m.wrong.object)
 	return m
 }
 

@@ -159,7 +159,7 @@ func (w *Window) layersMenu() *fyne.MenuItem {
 func (w *Window) helpMenu() *fyne.Menu {
 	t := w.words.Text
 	return fyne.NewMenu(t("menu.help"),
-		w.command(t("menu.handbook"), fyne.KeyF1, 0, w.showHandbook),
+		w.command(t("menu.handbook"), fyne.KeyH, ctrl, w.showHandbook),
 		w.command(t("menu.guide"), "", 0, w.startGuide),
 		w.command(t("menu.keys"), fyne.KeyF1, ctrl, w.showKeys),
 		w.command(t("menu.cautions"), "", 0, func() { w.tell("menu.cautions", "help.cautions") }),

@@ -41,10 +41,11 @@ func newProofPane(w *Window) *proofPane {
 	print := widget.NewButtonWithIcon(t("setting.print"), theme.DocumentPrintIcon(), w.askProof)
 	v.object = container.NewVScroll(container.NewVBox(
 		heading(t("reading.head")), v.form.object,
-		heading(t("reading.log")), v.log.object, v.since.object,
 		heading(t("proof.head.stops")), v.picture, v.said, container.NewHBox(print),
 		heading(t("trend.head")), v.trend.object,
 		heading(t("repair.heading")), v.repairs.object,
+		// A list takes the wheel: last, it is in nobody's way.
+		heading(t("reading.log")), v.since.object, v.log.object,
 	))
 	v.refresh()
 	return v

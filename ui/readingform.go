@@ -207,7 +207,11 @@ func (f *readingForm) work() {
 		return
 	}
 	n, _ := proving.Multiple(f.chosen(), geom.Angle(x.Angle))
-	f.result.SetText(f.w.words.Text("reading.is", words.Args{
+	key := "reading.is"
+	if n == 1 {
+		key = "reading.is.once"
+	}
+	f.result.SetText(f.w.words.Text(key, words.Args{
 		"Measured": words.Deg(x.Measured), "Off": words.Deg(detent.Residual(x)), "N": n,
 	}))
 }

@@ -43,11 +43,7 @@ func (l *readingLog) show(id widget.ListItemID, o fyne.CanvasObject) {
 	i := len(p.Readings) - 1 - id
 	row := o.(*fyne.Container)
 	label := row.Objects[0].(*widget.Label)
-	text, counts := l.text(i)
-	label.Importance = widget.MediumImportance
-	if !counts {
-		label.Importance = widget.LowImportance
-	}
+	text, _ := l.text(i)
 	label.SetText(text)
 	row.Objects[1].(*widget.Button).OnTapped = func() { l.remove(i) }
 }

@@ -2,6 +2,7 @@ package ui
 
 import (
 	"strings"
+	"time"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
@@ -22,6 +23,7 @@ type repairView struct {
 	none    *widget.Label
 	caution fyne.CanvasObject
 	ways    [3]*repairWay
+	take    *widget.Button // makes the moved pattern the plan's
 	proving detent.Proving
 	seats   []int // into the diagnosis: those offered
 	object  *fyne.Container
@@ -48,8 +50,25 @@ func newRepairView(w *Window) *repairView {
 		v.ways[i] = way
 		v.object.Add(way.object)
 	}
+	v.take = widget.NewButton(w.words.Text("repair.take"), v.takePattern)
+	v.object.Add(container.NewHBox(v.take))
 	v.show()
 	return v
+}
+
+// takePattern makes the plan the one that was tried for the moved pattern, the
+// old seats and pockets among its features, so that it can be charted and
+// drilled. Readings from before today, of the old seats, no longer count; those
+// of today can be told from new ones only by the maker.
+func (v *repairView) takePattern() {
+	for _, way := range v.ways {
+		if x := way.repair; x.Kind == detent.Pattern && x.Fits {
+			p := x.Trial.Plate.Plan.Clone()
+			p.ReadingsSince = time.Now().Format(time.DateOnly)
+			v.w.report(v.w.store.Replace(v.w.words.Text("repair.pattern"), p))
+			return
+		}
+	}
 }
 
 // refresh offers the seats that are out, or off by more than the target.
@@ -84,7 +103,9 @@ func (v *repairView) show() {
 	show(v.caution, any)
 	for _, way := range v.ways {
 		show(way.object, any)
+		way.repair = detent.Repair{}
 	}
+	show(v.take, any)
 	if !any {
 		return
 	}
@@ -94,6 +115,9 @@ func (v *repairView) show() {
 		v.ways[k].repair = x
 		v.ways[k].said.SetText(v.text(r, x))
 		v.ways[k].sketch.Refresh()
+		if x.Kind == detent.Pattern {
+			enable(v.take, x.Fits)
+		}
 	}
 }
 

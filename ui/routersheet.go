@@ -61,7 +61,7 @@ func (w *Window) askRouter() {
 		form.Add(row.object)
 	}
 	var names []string
-	for _, part := range drawing.Parts(w.store.Plan()) {
+	for _, part := range drawing.AllPartsOf(w.store.Plan()) {
 		names = append(names, drawing.PartName(w.words, part))
 	}
 	s.pick = newSheetSelect(names, func(string) { s.refresh() })
@@ -123,7 +123,7 @@ func (s *routerSheet) refusal() error {
 
 // part returns the part that is shown.
 func (s *routerSheet) part() plan.Part {
-	return drawing.Parts(s.w.store.Plan())[max(0, s.pick.SelectedIndex())]
+	return drawing.AllPartsOf(s.w.store.Plan())[max(0, s.pick.SelectedIndex())]
 }
 
 // refresh shows the plan's router, if the sheet is open.
@@ -168,8 +168,8 @@ func (w *Window) refusalInWords(err error, most int) error {
 }
 
 // reasons returns the reasons of a refusal, one a line, at most so many of them.
-func (w *Window) reasons(refused export.Refused, most int) string {
-	lines := strings.Split(refused.In(w.words), "\n")
+func (w *Window) reasons(why words.Saying, most int) string {
+	lines := strings.Split(why.In(w.words), "\n")
 	if over := len(lines) - most; over > 0 {
 		lines = append(lines[:most], w.words.Text("router.more", words.Args{"N": over}))
 	}

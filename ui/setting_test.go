@@ -258,3 +258,25 @@ func TestToolIsGivenSizedAndTakenAway(t *testing.T) {
 	w.undo()
 	assert.NotNil(t, w.store.Plan().Tool)
 }
+
+func TestTheMovedPatternIsTaken(t *testing.T) {
+	p := settingPlan()
+	p.Travel = plan.Span{From: -60, To: 60}
+	for _, s := range p.Stops {
+		off := 0.1
+		if s.Angle == -15 {
+			off = 1
+		}
+		p.Readings = append(p.Readings, plan.Reading{Angle: s.Angle, Measured: s.Angle + off, Date: "2026-01-01"})
+	}
+	w := setUp(t, p, proofTab)
+	w.chooseSetting(t, "repair.take")
+	now := w.store.Plan()
+	assert.Greater(t, math.Abs(now.Catches[0].Azimuth), 90.0, "the catch has gone round")
+	assert.Len(t, now.Features, 9+1, "the old seats and the old pocket stay as holes")
+	_, counts := w.setting.proof.log.text(0)
+	assert.False(t, counts, "the old seats' readings count no longer")
+	w.undo()
+	assert.Equal(t, p.Catches, w.store.Plan().Catches)
+	assert.Empty(t, w.store.Plan().ReadingsSince)
+}

@@ -21,6 +21,7 @@ func (w *Window) settingMenu() *fyne.MenuItem {
 		w.command(t("setting.take"), "", 0, on(toolTab, func() { w.setting.tool.takeAsFound() })),
 		fyne.NewMenuItemSeparator(),
 		w.command(t("reading.type"), fyne.KeyR, ctrl, on(proofTab, func() { w.setting.proof.form.begin() })),
+		w.command(t("repair.take"), "", 0, on(proofTab, func() { w.setting.proof.repairs.takePattern() })),
 		w.command(t("setting.print"), fyne.KeyP, ctrl|shift, w.askProof),
 	)
 	return m

@@ -146,10 +146,10 @@ func TestStockOffersOnlyFieldsThereAre(t *testing.T) {
 
 // Every item has words for all it says, in every language and in inches.
 func TestStockHasWordsForEverything(t *testing.T) {
-	w, v := browsing(t, "")
+	w, _ := browsing(t, "")
 	for _, language := range words.Languages() {
 		w.speak(language)
-		v = w.stock
+		v := w.stock
 		w.setUnits(units.Style{Lengths: units.Inches})
 		v.refresh()
 		for _, i := range v.all {

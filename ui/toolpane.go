@@ -58,7 +58,7 @@ func newToolPane(w *Window) *toolPane {
 		heading(t("setting.wander")), v.wander, v.said,
 		heading(t("group.tool")), v.sizes.box, v.height.object, container.NewHBox(v.best),
 		heading(t("setting.marks")), newCaution(w, "setting.marks.caution"), wrapped(t("setting.marks.how")),
-		v.marks.object, v.found, container.NewHBox(v.take),
+		v.marks.object, v.found, container.NewHBox(v.take), v.marks.tall,
 	)
 	v.object = container.NewVScroll(container.NewVBox(v.give, v.has))
 	v.refresh()
@@ -123,8 +123,8 @@ func (v *toolPane) refresh() {
 	v.height.refresh()
 	v.marks.refresh(v.cut)
 	v.crosses.SetText(v.crossing())
-	v.said.SetText(strings.Join(v.cut.Say(r, v.w.words), " "))
-	v.found.SetText(strings.Join(v.cut.SayMarks(v.w.words), " "))
+	v.said.SetText(strings.Join(v.cut.Say(r, v.w.words), "\n"))
+	v.found.SetText(strings.Join(v.cut.SayMarks(v.w.words), "\n"))
 	enable(v.take, v.cut.Marks != nil)
 	enable(v.best, v.cut.BestFence.Known && v.cut.BestFence.At != v.cut.Fence)
 	v.plate.Refresh()

@@ -38,9 +38,9 @@ are written whatever the findings, which go to standard error.
   --strip F     the same as a strip to wrap round the rim, by its ending too
   --coupon F    a test piece with a ladder of seats, bores and recesses to try,
                 by its ending too
-  --router F    programs for a router, RS274/NGC: F-base, F-turntable and
-                F-collar (before the ending, as in plate-base.ngc) drill and
-                mill one part each as the plan's section "router" says; F itself
+  --router F    programs for a router, RS274/NGC: F-base, F-turntable and so on
+                (before the ending, as in plate-base.ngc) drill and mill one
+                part each as the plan's section "router" says; F itself
                 is the card of them all and moves nothing. Refused, with nothing
                 written, where a hole is deeper than its part, a cutter does not
                 fit, or the spindle is off

@@ -26,8 +26,6 @@ func (l Line) BestOffset(leans []geom.Angle) (float64, bool) {
 // ray is a straight line: a crossing over the setting that is being sought.
 type ray struct{ at0, slope float64 }
 
-func (r ray) at(x float64) float64 { return r.at0 + r.slope*x }
-
 func (l Line) best(leans []geom.Angle, now float64, of func(offset, fence float64) ray) (float64, bool) {
 	var up, down []ray
 	for _, a := range leans {

@@ -23,7 +23,7 @@ func (l law) says(row []float64) float64 {
 // stop counting once: what seats are off by themselves is mostly larger than
 // what a repeated reading mends. The stop strangest to the rest is left out if
 // it is beyond the limit, and all is fitted again, as often as is needed but for
-// a quarter of the stops at most; then what the readings do not prove of the
+// a quarter of the stops and [mostOut] at most; then what the readings do not prove of the
 // eccentricity is taken to be none.
 func findLaw(p Plate, stops []mean) law {
 	n := len(stops)
@@ -32,7 +32,7 @@ func findLaw(p Plate, stops []mean) law {
 	for i, m := range stops {
 		rows[i] = p.row(m.stop)
 	}
-	left := max(1, n/4)
+	left := min(max(1, n/4), mostOut)
 	for {
 		columns := []int{0, 1, 2}
 		f, ok := l.fit(rows, stops, columns)
@@ -57,6 +57,10 @@ func findLaw(p Plate, stops []mean) law {
 		left--
 	}
 }
+
+// mostOut is how many stops are left out at most: so many are no longer single
+// seats, and a large plate must not take long.
+const mostOut = 20
 
 // leastToJudge is how many stops must be measured before one of them can be
 // called out: two that agree say nothing about a third.

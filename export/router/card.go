@@ -2,6 +2,7 @@ package router
 
 import (
 	"io"
+	"slices"
 
 	"stopwright/assets/words"
 	"stopwright/detent/plan"
@@ -37,8 +38,10 @@ func WriteCard(to io.Writer, p plan.Plan, cards []Card, info drawing.Info) error
 		}))
 		c.tools(card.Program, w)
 	}
-	for _, part := range drawing.AllPartsOf(p)[len(drawing.Parts(p)):] {
-		c.comment(w.Text("router.card.part", words.Args{"Part": drawing.PartName(w, part)}))
+	for _, part := range drawing.AllPartsOf(p) {
+		if !slices.ContainsFunc(cards, func(c Card) bool { return c.Part == part }) {
+			c.comment(w.Text("router.card.part", words.Args{"Part": drawing.PartName(w, part)}))
+		}
 	}
 	for _, key := range cautions {
 		c.comment(w.Text(key))

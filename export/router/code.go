@@ -9,11 +9,11 @@ import (
 	"stopwright/detent/plan"
 )
 
-// The decimals of a program's numbers. Half a step of the last one is 0.00005
-// mm or 0.0000127 mm: far below what a machine holds. A number always has a
-// decimal point, as some controllers count whole numbers in thousandths.
+// The most decimals of a program's numbers. Half a step of the last one is
+// 0.000005 mm or 0.0000127 mm: far below what a machine holds, with room for the
+// places of an arc to add up.
 const (
-	decimalsMM   = 4
+	decimalsMM   = 5
 	decimalsInch = 6
 	decimalsFeed = 2
 )
@@ -48,15 +48,16 @@ func (c *code) comment(text string) {
 
 // length returns a length in mm as a word of the program's unit.
 func (c *code) length(letter string, mm float64) string {
-	return letter + measure.Fixed(c.unit.FromMillimetres(mm), c.decimals())
+	return letter + numeral(c.unit.FromMillimetres(mm), c.decimals())
 }
 
 // between returns the difference of two lengths as the program has them, so
 // that it leads from the one exactly to the other.
 func (c *code) between(letter string, from, to float64) string {
-	return letter + measure.Fixed(c.rounded(to)-c.rounded(from), c.decimals())
+	return letter + numeral(c.rounded(to)-c.rounded(from), c.decimals())
 }
 
+// rounded returns a length as the program has it.
 func (c *code) rounded(mm float64) float64 {
 	scale := 1.0
 	for range c.decimals() {
@@ -74,10 +75,20 @@ func (c *code) decimals() int {
 
 // fed appends the feed (mm/min) to a block's words where it is not in force.
 func (c *code) fed(words []string, feed float64) []string {
-	f := "F" + measure.Fixed(c.unit.FromMillimetres(feed), decimalsFeed)
+	f := "F" + numeral(c.unit.FromMillimetres(feed), decimalsFeed)
 	if f == c.feed {
 		return words
 	}
 	c.feed = f
 	return append(words, f)
+}
+
+// numeral writes a number without the zeros that end its decimals, but always with
+// a decimal point, as some controllers count whole numbers in thousandths.
+func numeral(x float64, decimals int) string {
+	s := measure.Trim(x, decimals)
+	if !strings.Contains(s, ".") {
+		s += ".0"
+	}
+	return s
 }

@@ -7,6 +7,7 @@ import (
 
 	"stopwright/assets/words"
 	"stopwright/detent/measure"
+	"stopwright/detent/plan"
 	"stopwright/detent/plate"
 	"stopwright/export/drawing"
 )
@@ -33,8 +34,11 @@ func head(c *code, p Program, info drawing.Info) {
 		c.comment(w.Text("sheet.date", words.Args{"Date": info.Date}))
 	}
 	say("face."+string(plate.FaceOf(p.Part)), nil)
-	say("zero", nil)
+	say(zero(p.Part), nil)
 	say("units."+p.Settings.Units, nil)
+	if p.Copies > 1 {
+		say("copies", words.Args{"N": p.Copies})
+	}
 	say("stock", words.Args{"Thickness": words.MM(p.Thickness)})
 	if len(p.Steps) == 0 {
 		say("nothing", nil)
@@ -47,6 +51,15 @@ func head(c *code, p Program, info drawing.Info) {
 		c.comment(w.Text("router.left." + string(l)))
 	}
 	c.cautions(p, w)
+}
+
+// zero is the key of what says where a program's origin lies: on the pivot or,
+// of a block that holds one catch, in its middle.
+func zero(part plan.Part) string {
+	if part == plan.PartCarrier || part == plan.PartPad {
+		return "zero.block"
+	}
+	return "zero"
 }
 
 // setting writes how high, how deep and how fast the program goes.

@@ -17,6 +17,7 @@ type Program struct {
 	Moves    []Move // from the safe height over the pivot
 	Left     []Left // what is left to the drawings
 
+	Copies    int     // how many parts are made alike
 	Thickness float64 // of the part
 	Deepest   float64 // how far below the face the program goes
 	Seconds   float64 // estimate of the time it takes, changes of tool not counted
@@ -29,7 +30,7 @@ func New(pl *plate.Plate, part plan.Part, c *words.Catalogue) (Program, error) {
 	cuts := work(pl, part, c)
 	p := Program{
 		Part: part, Title: drawing.Title(pl.Plan, c, ""), Settings: pl.Plan.RouterSettings(),
-		Thickness: plate.ThicknessOf(pl.Plan, part), Left: left(pl, part),
+		Copies: copies(pl, part), Thickness: plate.ThicknessOf(pl.Plan, part), Left: left(pl, part),
 	}
 	if len(cuts) == 0 {
 		return p, nil
@@ -68,7 +69,7 @@ func moves(steps []Step, set plan.Router) []Move {
 func All(pl *plate.Plate, c *words.Catalogue) ([]Program, error) {
 	var programs []Program
 	var problems []Problem
-	for _, part := range drawing.Parts(pl.Plan) {
+	for _, part := range drawing.AllPartsOf(pl.Plan) {
 		p, err := New(pl, part, c)
 		if r, refused := err.(*Refusal); refused {
 			problems = append(problems, r.Problems...)

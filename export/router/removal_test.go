@@ -9,7 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-// sameMM is how near (mm) what is cut must come to the report: twice the
+// sameMM is how near (mm) what is cut must come to the report: some times the
 // rounding of a program's numbers.
 const sameMM = 1e-4
 
@@ -32,8 +32,7 @@ func replayed(t testing.TB, program string) *machine {
 // assertRemoves checks that a program makes exactly the holes wanted: each from
 // the face to its depth, as wide as it should be, with nothing left standing in
 // it, and nothing cut elsewhere. Tools gives each tool's diameter by its number.
-func assertRemoves(t testing.TB, m *machine, tools []float64, wanted []want) {
-	t.Helper()
+func assertRemoves(t require.TestingT, m *machine, tools []float64, wanted []want) {
 	cuts := make([][]motion, len(wanted))
 	for _, s := range m.motions {
 		low := math.Min(s.from.z, s.to.z)
@@ -73,8 +72,7 @@ func holesOf(s motion, radius float64, wanted []want) []int {
 }
 
 // assertHole checks one hole: what swept its floor.
-func assertHole(t testing.TB, w want, cuts []motion, tools []float64) {
-	t.Helper()
+func assertHole(t require.TestingT, w want, cuts []motion, tools []float64) {
 	var swept [][2]float64 // rings cleared at the floor, by their inner and outer radius
 	for _, s := range cuts {
 		if math.Abs(s.to.z+w.depth) > sameMM {
@@ -106,8 +104,7 @@ func assertHole(t testing.TB, w want, cuts []motion, tools []float64) {
 
 // assertAirIsAir checks that fast moves below the face only go up where the tool
 // has just been, or down no further than it has been there.
-func assertAirIsAir(t testing.TB, all []motion) {
-	t.Helper()
+func assertAirIsAir(t require.TestingT, all []motion) {
 	type spot struct{ x, y float64 }
 	deepest := map[spot]float64{}
 	for _, s := range all {

@@ -25,8 +25,7 @@ type reported struct {
 	}
 }
 
-func reportOf(t testing.TB, p plan.Plan) reported {
-	t.Helper()
+func reportOf(t require.TestingT, p plan.Plan) reported {
 	var b bytes.Buffer
 	require.NoError(t, detent.Solve(p).Encode(&b, words.English()))
 	var r reported
@@ -42,9 +41,20 @@ func point(diameter, angle float64) float64 {
 	return diameter / 2 / math.Tan(angle/2*math.Pi/180)
 }
 
+// drillTip returns how long the point is of the shop's drill for a plain hole,
+// mm; 0 where such a hole is milled.
+func drillTip(p plan.Plan, diameter float64) float64 {
+	switch {
+	case diameter > p.RouterSettings().DrillTo:
+		return 0
+	case p.Seat.Form == plan.Drilled && p.Seat.DrillPoint < 180:
+		return point(diameter, p.Seat.DrillPoint)
+	}
+	return point(diameter, 118)
+}
+
 // wantedIn works out from the plan and its report what must be cut in a part.
-func wantedIn(t testing.TB, p plan.Plan, part plan.Part) []want {
-	t.Helper()
+func wantedIn(t require.TestingT, p plan.Plan, part plan.Part) []want {
 	set := p.RouterSettings()
 	thickness := map[plan.Part]float64{plan.PartBase: p.Base.Thickness, plan.PartTurntable: p.Turntable.Thickness}[part]
 	mirror := 1.0
@@ -56,10 +66,7 @@ func wantedIn(t testing.TB, p plan.Plan, part plan.Part) []want {
 	}
 	through := func(x, y, d float64) want {
 		deep := thickness + set.Breakthrough
-		if d <= set.DrillTo {
-			deep += point(d, 118)
-		}
-		return want{mirror * x, y, d, deep}
+		return want{mirror * x, y, d, deep + drillTip(p, d)}
 	}
 	var all []want
 	if part != plan.PartCollar {
@@ -109,7 +116,7 @@ func wantedIn(t testing.TB, p plan.Plan, part plan.Part) []want {
 			w := through(s.Circle/2*sin, s.Circle/2*cos, s.Diameter)
 			switch holes := p.Making.Screws; {
 			case part == plan.PartBase && holes.Pilot > 0:
-				w.diameter, w.depth = holes.Pilot, holes.PilotDepth+point(holes.Pilot, 118)
+				w.diameter, w.depth = holes.Pilot, holes.PilotDepth+drillTip(p, holes.Pilot)
 			case part == plan.PartCollar && holes.Head > 0:
 				all = append(all, want{w.x, w.y, holes.Head, holes.HeadDepth})
 			}
@@ -184,6 +191,29 @@ func TestFittingsAreCut(t *testing.T) {
 func TestCarriedCatchIsBoredThrough(t *testing.T) {
 	p := fitted(mitres(arrangements[0]))
 	p.Catch.BodyLength, p.Making.Carrier.Width = 24, 40
+	c := p.Making.Carrier
+	set := p.RouterSettings()
+	bore, end := p.Catch.BodyDiameter+p.Catch.BodyAllowance, set.Breakthrough
+	// The bore goes through 18 mm of turntable and 4 mm of pad, and 2.5 mm on.
+	p.Making.Carrier.PadThickness = 4
+	thick := c.Thickness + end
+	blocks := map[plan.Part][]want{
+		plan.PartPad: {{0, 0, bore, 4 + end}},
+		plan.PartCarrier: {
+			{0, 0, bore, 24 + p.Catch.RecessAllowance - 18 - 4},
+			{0, 0, p.Making.KnockOut, thick + drillTip(p, p.Making.KnockOut)},
+		},
+	}
+	for part, wanted := range blocks {
+		thick := map[plan.Part]float64{plan.PartPad: 4, plan.PartCarrier: c.Thickness}[part] + end
+		for _, x := range []float64{-c.Spacing / 2, c.Spacing / 2} {
+			wanted = append(wanted, want{x, 0, c.Screw, thick + drillTip(p, c.Screw)})
+		}
+		program := made(t, p, part)
+		assert.Equal(t, 2, program.Copies, "one for each catch")
+		m := replayed(t, numbered(text(t, program)))
+		assertRemoves(t, m, diameters(program), wanted)
+	}
 	program := made(t, p, plan.PartTurntable)
 	for _, s := range program.Steps {
 		assert.NotEqual(t, router.KnockOut, s.Job)

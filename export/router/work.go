@@ -26,18 +26,30 @@ func work(pl *plate.Plate, part plan.Part, c *words.Catalogue) []cut {
 		pl: pl, part: part, set: pl.Plan.RouterSettings(), words: c,
 		thickness: plate.ThicknessOf(pl.Plan, part),
 	}
+	switch part {
+	case plan.PartWearRing: // two edges; its seats are drilled with the part it is let into
+	case plan.PartCarrier, plan.PartPad:
+		w.block()
+	default:
+		w.platePart()
+	}
+	return join(w.cuts)
+}
+
+// platePart adds what is cut in one of the parts that the plate is put together
+// from.
+func (w *worker) platePart() {
 	// A collar's bore is as wide as the table: it is an outline, not a hole.
-	if bore := plate.BoreOf(pl.Plan, part); bore > 0 && part != plan.PartCollar {
+	if bore := plate.BoreOf(w.pl.Plan, w.part); bore > 0 && w.part != plan.PartCollar {
 		w.through(Pivot, bore, Hole{})
 	}
-	if part == pl.CatchPart {
+	if w.part == w.pl.CatchPart {
 		w.pockets()
 	}
-	if part == pl.SeatsPart {
+	if w.part == w.pl.SeatsPart {
 		w.seats()
 	}
 	w.features()
-	return join(w.cuts)
 }
 
 func (w *worker) add(s Step, t Tool) { w.cuts = append(w.cuts, cut{s, t}) }
