@@ -26,8 +26,8 @@ func crowded(n int) plan.Plan {
 }
 
 // madeAs is the name of a file of a format. Where the ending chooses the kind of
-// file it is a PDF; the other formats do not look at it.
-func madeAs(f Format) string { return "plate-" + f.Name + ".pdf" }
+// file it is the quickest, SVG; the other formats do not look at it.
+func madeAs(f Format) string { return "plate-" + f.Name + ".svg" }
 
 // BenchmarkFormat makes every file of each format for a plate of 720 seats, from
 // the report to the last byte.

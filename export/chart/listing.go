@@ -42,14 +42,16 @@ func (f *listing) take(height float64) float64 {
 	return f.y
 }
 
-// head letters a heading below a rule, on a new page where no line would follow it on this
+// head letters a heading, below a rule where something stands above it, on a new page where no line would follow it on this
 // one.
 func (f *listing) head(text string) {
 	if !f.room(headSize + 2*pad + 3*rowStep) {
 		f.turn()
 	}
-	f.y -= pad / 2
-	f.b.line(thin, f.b.left(), f.y, f.b.right(), f.y)
+	if f.y < f.b.top() {
+		f.y -= pad / 2
+		f.b.line(thin, f.b.left(), f.y, f.b.right(), f.y)
+	}
 	y := f.take(headSize + pad)
 	f.b.text(f.b.left()+pad, y, headSize, drawing.Left, fit(text, headSize, f.b.right()-f.b.left()-2*pad))
 	f.y -= pad * 0.5

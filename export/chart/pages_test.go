@@ -40,7 +40,7 @@ func hard(n int) plan.Plan {
 
 func TestNothingLeavesThePaperOrMeets(t *testing.T) {
 	for name, p := range map[string]plan.Plan{
-		"none": equal(0), "one": equal(1), "nine": equal(9), "sixteen": equal(16), "mirrored": mitres(arrangements[3]), "hard": hard(25),
+		"none": equal(0), "one": equal(1), "nine": equal(9), "sixteen": equal(16), "mirrored": mitres(arrangements[3]), "hard": hard(25), "fitted": fitted(),
 	} {
 		for _, paper := range chart.Papers {
 			pages := chart.Pages(chartOf(t, p), paper)
