@@ -133,7 +133,8 @@ func TestEverythingWrongAtOnceIsToldApartInTheWindow(t *testing.T) {
 	said := w.setting.proof.said.Text
 	told(b.common, sure*v.Common.Std, said, `turn the fence ([\d.]+)° clockwise, seen from above`)
 	off := sure * math.Hypot(v.EccentricX.Std, v.EccentricY.Std)
-	told(b.ring.Norm(), off, said, `The ring of seats lies ([\d.]+) mm off the pivot`)
+	told(b.ring.Norm(), off, said, `The ring of seats lies ([\d.]+) mm ± [\d.]+ mm off the pivot`)
+	told(off/sure/math.Sqrt2, 0, said, `mm ± ([\d.]+) mm off the pivot`) // alike along x and y: stops all round
 	told(b.ring.Azimuth().Degrees(), geom.FromRadians(off/b.ring.Norm()).Degrees(), said, `off the pivot, towards azimuth ([\d.]+)°`)
 	told(b.along, apart, said, `The seat of stop 36° is off by [\d.]+° by itself: move it ([\d.]+) mm along the ring, anticlockwise`)
 	told(b.play, sure*v.Play.Std, said, `the table plays ([\d.]+)° ± [\d.]+° to either side`)

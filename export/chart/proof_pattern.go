@@ -34,11 +34,11 @@ func (f *flow) patternHead(what string, s Sheet) {
 func patternColumns(c Chart, s Sheet) []column {
 	columns := []column{
 		{kind: name, head: col(c, "seat"), most: tagMost, cells: func(i int) []string { return []string{tagText(s.Seats[i].Tag)} }},
-		{kind: name, head: col(c, "stop", "label"), least: stopLeast, most: labelMost, share: 1, cells: func(i int) []string { return stopText(c, s.Seats[i]) }},
+		{kind: name, head: col(c, "stop", "label"), least: stopLeast, most: labelMost, cells: func(i int) []string { return stopText(c, s.Seats[i]) }},
 	}
 	columns = append(columns, placeColumns(c, func(i int) (at geom.Point, radius float64, az geom.Angle) {
 		r := s.Seats[i]
 		return r.At, r.Radius, r.Azimuth
 	})...)
-	return append(columns, handColumns(c)...)
+	return evenly(append(columns, handColumns(c)...))
 }
