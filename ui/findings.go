@@ -20,7 +20,8 @@ type findingList struct {
 	title  *widget.Label
 	clean  *widget.Label
 	list   *widget.List
-	order  []int // the report's findings as they are shown
+	order  []int       // the report's findings as they are shown
+	gauge  *findingRow // the row that heights are measured with
 	object fyne.CanvasObject
 }
 
@@ -33,7 +34,8 @@ func newFindingList(w *Window) *findingList {
 		func(i widget.ListItemID, o fyne.CanvasObject) { o.(*findingRow).show(l.order[i]) },
 	)
 	l.list.OnSelected = func(i widget.ListItemID) { w.showFinding(l.order[i]) }
-	l.object = container.NewBorder(l.title, nil, nil, nil, container.NewStack(l.list, container.NewVBox(l.clean)))
+	l.gauge = newFindingRow(l)
+	l.object = container.NewBorder(l.title, nil, nil, nil, container.New(rowsLayout{l}, l.list, container.NewVBox(l.clean)))
 	l.refresh()
 	return l
 }
@@ -67,6 +69,7 @@ func (l *findingList) refresh() {
 		l.clean.Hide()
 		l.list.Show()
 	}
+	l.fit(l.list.Size().Width)
 	l.list.Refresh()
 	l.showSelection()
 }
@@ -113,8 +116,7 @@ func newFindingRow(l *findingList) *findingRow {
 	r := &findingRow{
 		l: l, sign: widget.NewIcon(nil), text: widget.NewLabel(""), fix: widget.NewButton("", nil),
 	}
-	r.text.Truncation = fyne.TextTruncateEllipsis
-	r.box = container.NewBorder(nil, nil, r.sign, r.fix, r.text)
+	r.box = container.NewBorder(nil, nil, r.sign, container.NewCenter(r.fix), r.text)
 	r.ExtendBaseWidget(r)
 	return r
 }
@@ -127,6 +129,9 @@ func (r *findingRow) show(i int) {
 	w := r.l.w
 	report := w.store.Report()
 	f := report.Findings[i]
+	if r.text.Wrapping, r.text.Truncation = fyne.TextWrapWord, fyne.TextTruncateOff; !r.l.fits() {
+		r.text.Wrapping, r.text.Truncation = fyne.TextWrapOff, fyne.TextTruncateEllipsis
+	}
 	r.text.SetText(check.Sentence(report.Plate, f, w.words))
 	switch f.Severity {
 	case check.Error:

@@ -42,3 +42,24 @@ func (flow) MinSize(objects []fyne.CanvasObject) fyne.Size {
 	}
 	return size
 }
+
+// footed lays out two objects: the second at the foot, as high as its texts are
+// at the width there is, the first above it in all the rest.
+type footed struct{}
+
+// Layout lays the objects out.
+func (footed) Layout(objects []fyne.CanvasObject, size fyne.Size) {
+	body, foot := objects[0], objects[1]
+	foot.Resize(fyne.NewSize(size.Width, foot.MinSize().Height))
+	high := foot.MinSize().Height
+	foot.Resize(fyne.NewSize(size.Width, high))
+	foot.Move(fyne.NewPos(0, size.Height-high))
+	body.Move(fyne.NewPos(0, 0))
+	body.Resize(fyne.NewSize(size.Width, max(size.Height-high-theme.Padding(), 0)))
+}
+
+// MinSize returns the size both take below each other.
+func (footed) MinSize(objects []fyne.CanvasObject) fyne.Size {
+	body, foot := objects[0].MinSize(), objects[1].MinSize()
+	return fyne.NewSize(max(body.Width, foot.Width), body.Height+theme.Padding()+foot.Height)
+}

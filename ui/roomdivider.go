@@ -41,6 +41,7 @@ func newRoomDivider(w *Window) *roomDivider {
 	t := w.words.Text
 	take := widget.NewButton(t("room.divide.take"), d.take)
 	d.pick = widget.NewSelect(options, func(string) { d.holes.SetText(d.holesFor(d.chosen())) })
+	d.pick.PlaceHolder = "–" // the toolkit's own is wide, and never seen here
 	d.pick.SetSelectedIndex(1)
 	d.serves = widget.NewSelect(nil, func(string) { d.showSeats() })
 	d.serves.PlaceHolder = "–"

@@ -43,11 +43,16 @@ func newRoomView(w *Window) *roomView {
 	v.board = newRoomBoard(w)
 	v.divider = newRoomDivider(w)
 	t := w.words.Text
+	title := func(key string) *widget.Label {
+		l := heading(t(key))
+		l.Wrapping = fyne.TextWrapWord // the column is narrow
+		return l
+	}
 	v.hand = container.New(flow{},
 		v.detail,
-		heading(t("room.hand")), v.board.object,
-		heading(t("room.divide")), v.divider.object,
-		heading(t("room.pairs")), v.pairs,
+		title("room.hand"), v.board.object,
+		title("room.divide"), v.divider.object,
+		title("room.pairs"), v.pairs,
 	)
 	right := container.NewVSplit(v.picture, container.NewVScroll(v.hand))
 	right.Offset = 0.5

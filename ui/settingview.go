@@ -29,7 +29,7 @@ func newSettingView(w *Window) *settingView {
 		container.NewTabItem(w.words.Text("setting.proof"), v.proof.object),
 	)
 	v.tabs.OnSelected = func(*container.TabItem) { v.refresh() }
-	v.object = container.NewBorder(newCaution(w, "setting.caution"), nil, nil, nil, v.tabs)
+	v.object = container.New(flow{last: true}, newCaution(w, "setting.caution"), v.tabs)
 	return v
 }
 

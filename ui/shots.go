@@ -79,7 +79,7 @@ func (w *Window) shoot(prefix string) (written []string, err error) {
 		for _, size := range shotSizes {
 			w.win.Resize(size)
 			path := fmt.Sprintf("%s-%s-%.0fx%.0f.png", prefix, s.name, size.Width, size.Height)
-			image := w.win.Canvas().Capture()
+			image := w.capture()
 			if err := export.WriteFile(path, func(out io.Writer) error { return png.Encode(out, image) }); err != nil {
 				return written, err
 			}

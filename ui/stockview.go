@@ -26,7 +26,7 @@ type stockView struct {
 	facts   *widget.Label
 	set     *widget.Label
 	uses    *fyne.Container
-	object  fyne.CanvasObject
+	object  *fyne.Container
 
 	all, found []stockItem
 	made       units.Style // the units that all was made in
@@ -83,9 +83,9 @@ func newStockView(w *Window) *stockView {
 	v.search.OnChanged = func(string) { v.find() }
 	v.kind.OnChanged = func(string) { v.find() }
 	v.search.down = func() { w.enter(v.list) }
-	head := container.NewVBox(container.NewBorder(nil, nil, nil, v.kind, v.search), v.nearest)
-	foot := container.NewVBox(widget.NewSeparator(), v.title, v.facts, container.NewBorder(nil, nil, v.set, nil, v.uses))
-	v.object = container.NewBorder(head, foot, nil, nil, v.list)
+	head := container.New(flow{}, container.NewBorder(nil, nil, nil, v.kind, v.search), v.nearest)
+	foot := container.New(flow{}, widget.NewSeparator(), v.title, v.facts, container.NewBorder(nil, nil, v.set, nil, v.uses))
+	v.object = container.New(flow{last: true}, head, container.New(footed{}, v.list, foot))
 	return v
 }
 
@@ -121,8 +121,9 @@ func (v *stockView) find() {
 	v.show()
 }
 
-// show shows the item that is selected, in full.
+// show shows the item that is selected, in full, and lays the page out for it.
 func (v *stockView) show() {
+	defer v.object.Refresh()
 	t := v.w.words.Text
 	v.uses.RemoveAll()
 	v.set.Hide()

@@ -49,7 +49,7 @@ func newToolPane(w *Window) *toolPane {
 	v.marks = newMarkTable(w)
 	v.take = widget.NewButton(t("setting.take"), v.takeAsFound)
 	v.best = widget.NewButton(t("setting.best"), v.fenceToBest)
-	v.give = container.NewVBox(
+	v.give = container.New(flow{},
 		wrapped(t("setting.none")),
 		container.NewHBox(widget.NewButton(t("setting.give"), w.giveTool)),
 	)
@@ -60,7 +60,7 @@ func newToolPane(w *Window) *toolPane {
 		heading(t("setting.marks")), newCaution(w, "setting.marks.caution"), wrapped(t("setting.marks.how")),
 		v.marks.object, v.found, container.NewHBox(v.take), v.marks.tall,
 	)
-	v.object = container.NewVScroll(container.NewVBox(v.give, v.has))
+	v.object = container.NewVScroll(container.New(flow{}, v.give, v.has))
 	v.refresh()
 	return v
 }
