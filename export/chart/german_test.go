@@ -73,3 +73,12 @@ func cuts(d drawing.Drawing) []drawing.Shape {
 	}
 	return out
 }
+
+// So has a German proof sheet, its table of stops included.
+func TestGermanProofSheetsHaveDecimalCommas(t *testing.T) {
+	german, err := words.In("de")
+	require.NoError(t, err)
+	for _, page := range chart.ProofPages(provedReport(), drawing.Info{Words: german, Date: date}, drawing.A4) {
+		assert.NotRegexp(t, `\d\.\d`, pageText([]drawing.Page{page}))
+	}
+}

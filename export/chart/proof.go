@@ -74,9 +74,9 @@ func proofColumns(c Chart, r detent.Report, v detent.Proving, cut detent.CutLine
 			return []string{dash}
 		}
 	}
-	angle := func(x float64) string { return measure.Fixed(x, sheetAngle) }
+	angle := func(x float64) string { return c.Words.Decimal(measure.Fixed(x, sheetAngle)) }
 	columns := []column{
-		{kind: number, head: col("stop"), cells: func(i int) []string { return []string{measure.Trim(stops[i].Degrees(), sheetAngle)} }},
+		{kind: number, head: col("stop"), cells: func(i int) []string { return []string{c.Words.Decimal(measure.Trim(stops[i].Degrees(), sheetAngle))} }},
 		{kind: number, head: col("readings"), cells: proved(func(i int) string { return strconv.Itoa(v.Seats[i].Readings) }), apart: true},
 		{kind: number, head: col("off"), cells: proved(func(i int) string { return angle(v.Seats[i].Difference) })},
 		{kind: number, head: col("own"), cells: proved(func(i int) string { return angle(v.Seats[i].Own) })},

@@ -52,7 +52,7 @@ func (f *flow) repair(r detent.Report, x detent.Repair) {
 		}
 		f.y = b.paragraph(w.Text("repair.hole."+h.Key, words.Args{
 			"Diameter": short(f.chart, h.Diameter), "Depth": depth, "X": length(f.chart, h.At.X), "Y": length(f.chart, h.At.Y),
-			"Radius": length(f.chart, h.Radius), "Azimuth": measure.Fixed(h.Azimuth.Degrees(), sheetAngle) + "°",
+			"Radius": length(f.chart, h.Radius), "Azimuth": f.chart.Words.Decimal(measure.Fixed(h.Azimuth.Degrees(), sheetAngle)) + "°",
 		}), text, b.right()-pad, f.y)
 	}
 	b.small(drawing.Repair(r.Plate, x), geom.Point{X: left, Y: top - repairTall + pad}, geom.Point{X: left + repairWide, Y: top})
