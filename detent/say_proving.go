@@ -85,9 +85,11 @@ func (v Proving) sayEccentric(r Report, say func(string, words.Args)) {
 		return
 	}
 	off := geom.Point{X: v.EccentricX.Is, Y: v.EccentricY.Is}
+	// How well the amount is told; an axis that is not known adds nothing to it.
+	std := math.Hypot(off.X*v.EccentricX.Std, off.Y*v.EccentricY.Std) / off.Norm()
 	radius := r.Plate.Plan.Catches[0].Radius
 	say("eccentric", words.Args{
-		"By": words.MM(off.Norm()), "Azimuth": words.Deg(off.Azimuth()),
+		"By": words.MM(off.Norm()), "Std": words.MM(std), "Azimuth": words.Deg(off.Azimuth()),
 		"X": words.MM(off.X), "Y": words.MM(off.Y),
 		"Most": words.Deg(geom.FromRadians(off.Norm() / radius)),
 	})

@@ -76,6 +76,20 @@ func TestReachEndsOnTheEdge(t *testing.T) {
 	})
 }
 
+// TestFarthestIsTheFarthestOfTheEdge compares with points all along it, a
+// rectangle's corners among them.
+func TestFarthestIsTheFarthestOfTheEdge(t *testing.T) {
+	const step = 1.0 // mm
+	rapid.Check(t, func(t *rapid.T) {
+		o := drawOutline(t)
+		most := 0.0
+		for _, e := range edgePoints(o, step) {
+			most = math.Max(most, e.Norm())
+		}
+		require.InDelta(t, most, o.Farthest(), same)
+	})
+}
+
 // TestInsideArcAgainstSampling compares the least of an arc with that of points
 // along it.
 func TestInsideArcAgainstSampling(t *testing.T) {

@@ -1,6 +1,8 @@
 package plate_test
 
 import (
+	"math"
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -45,4 +47,25 @@ func TestSeatChoices(t *testing.T) {
 	assert.Equal(t, 1, among)
 	assert.Less(t, gives.Holding, holds.Holding)
 	assert.Less(t, holds.Return(), gives.Return())
+}
+
+// TestSeatChoicesEndWhereTheMouthMeetsTheRules: a drill is among the choices
+// while its mouth, chamfer and all, keeps the rule for webs, and no longer.
+func TestSeatChoicesEndWhereTheMouthMeetsTheRules(t *testing.T) {
+	const (
+		drill = 5.0  // mm, of the choices where there is room
+		hair  = 1e-3 // mm, over the rounding of coordinates
+	)
+	for _, chamfer := range []float64{0, 0.2} {
+		offered := func(room float64) bool {
+			p := plan.Default()
+			p.Seat = plan.Seat{Form: plan.Drilled, Diameter: 4, Depth: 6, DrillPoint: 180, Chamfer: chamfer, CountersinkAngle: 90}
+			p.Stops = []plan.Stop{{Angle: 0}, {Angle: 5}}
+			apart := 2 * p.Catches[0].Radius * math.Sin(2.5*math.Pi/180)
+			p.Rules.Web = apart - (drill + 2*chamfer) - room
+			return slices.ContainsFunc(plate.New(p).SeatChoices([]int{0}), func(c plate.SeatChoice) bool { return c.Seat.Diameter == drill })
+		}
+		assert.True(t, offered(hair), "chamfer %g: it leaves the web and a hair", chamfer)
+		assert.False(t, offered(-hair), "chamfer %g: it leaves a hair less than the web", chamfer)
+	}
 }

@@ -114,10 +114,14 @@ func pocketColumns(c Chart, s Sheet) []column {
 			cells: func(i int) []string { return hole(s.Pockets[i].Body, s.Pockets[i].BodyDepth) },
 		},
 	)
-	columns = append(columns, handColumns(c)...)
+	return evenly(append(columns, handColumns(c)...))
+}
+
+// evenly spreads few columns over the width that is left.
+func evenly(columns []column) []column {
 	for k := range columns {
 		if columns[k].kind != tick {
-			columns[k].share = 1 // few columns: spread them evenly
+			columns[k].share = 1
 		}
 	}
 	return columns

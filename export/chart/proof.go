@@ -13,8 +13,9 @@ import (
 
 // ProofPages lays out the sheet that is kept with a proved plate: what tool and
 // fence do, what the measured stops say, a table of both with room for the next
-// readings, and how to put right each seat that is out. A plan without tool and
-// without readings gets the tables to fill in.
+// readings, how to put right each seat that is out, and where the whole pattern
+// is drilled if it is moved. A plan without tool and without readings gets the
+// tables to fill in.
 func ProofPages(r detent.Report, info drawing.Info, paper Paper) []drawing.Page {
 	c := Chart{Title: drawing.Title(r.Plate.Plan, info.Words, info.Words.Text("proof.name")), Date: strings.TrimSpace(info.Date), Words: info.Words}
 	f := &flow{chart: c, paper: paper}
@@ -37,10 +38,14 @@ func ProofPages(r detent.Report, info drawing.Info, paper Paper) []drawing.Page 
 		f.say(cut.SayMarks(c.Words)...)
 	}
 	f.table(proofColumns(c, r, proving, cut), len(proofStops(r)))
+	var moved detent.Repair
 	for _, s := range proving.Seats {
 		if s.Out {
-			f.repairs(r, proving.Stops[s.Stop], s.Stop, s.Move)
+			moved = f.repairs(r, proving.Stops[s.Stop], s.Stop, s.Move)
 		}
+	}
+	if moved.Fits { // alike for every seat that is out, so it is charted once
+		f.pattern(moved.Trial, info)
 	}
 	return f.finish(r)
 }

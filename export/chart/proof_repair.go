@@ -16,18 +16,24 @@ const (
 )
 
 // repairs shows each way to put a seat right: a small drawing with its chart, or
-// what is in the way.
-func (f *flow) repairs(r detent.Report, angle geom.Angle, stop int, move float64) {
+// what is in the way. It returns the move of the whole pattern, whose chart is
+// too long to stand beside its drawing; one that does not fit where there is
+// none.
+func (f *flow) repairs(r detent.Report, angle geom.Angle, stop int, move float64) (moved detent.Repair) {
 	w := f.chart.Words
 	seats := r.Plate.Stops[stop].Seats
 	if len(seats) == 0 {
-		return
+		return moved
 	}
 	f.heading(w.Text("repair.head", words.Args{"Angle": words.Deg(angle)}))
 	f.say(w.Text("caution.unplug") + " " + w.Text("caution.clamp"))
 	for _, x := range r.RepairsOf(seats[0], move) {
 		f.repair(r, x)
+		if x.Kind == detent.Pattern {
+			moved = x
+		}
 	}
+	return moved
 }
 
 func (f *flow) repair(r detent.Report, x detent.Repair) {

@@ -1,6 +1,7 @@
 package chart_test
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 
@@ -9,6 +10,7 @@ import (
 
 	"stopwright/assets/words"
 	"stopwright/detent"
+	"stopwright/detent/geom"
 	"stopwright/detent/plan"
 	"stopwright/export/chart"
 	"stopwright/export/drawing"
@@ -87,4 +89,49 @@ func TestProofSheetToFillIn(t *testing.T) {
 	}
 	none := chart.ProofPages(detent.Solve(plan.NewPlan()), drawing.Info{Words: words.English()}, drawing.A4)
 	assert.Len(t, none, 1, "a plan without stops has its cautions and nothing to fill in")
+}
+
+// TestProofSheetChartsTheMovedPattern finds the line of every new seat and
+// pocket, each where its part has it at the drill, whichever part holds seats.
+func TestProofSheetChartsTheMovedPattern(t *testing.T) {
+	for _, in := range []plan.Part{plan.PartTurntable, plan.PartBase} {
+		p := provedReport().Plate.Plan
+		p.Arrangement.CatchIn = in
+		p.Travel = plan.Span{From: -45, To: 45}
+		r := detent.Solve(p)
+		moved := r.Clean()
+		require.True(t, moved.Fits)
+		text := pageText(chart.ProofPages(r, drawing.Info{Words: words.English()}, drawing.A4))
+		_, text, found := strings.Cut(text, drawing.Lettered(words.English().Text("proof.pattern.pockets")))
+		require.True(t, found)
+		pockets, seats, found := strings.Cut(text, drawing.Lettered(words.English().Text("proof.pattern.seats")))
+		require.True(t, found)
+		place := func(part plan.Part, at geom.Point) string {
+			if part == plan.PartTurntable { // lies underside up: left and right change sides
+				at.X = -at.X
+			}
+			return fmt.Sprintf("%.2f\n%.2f\n%.2f\n%.3f\u00b0\n", at.X, at.Norm(), at.Y, at.Azimuth().Degrees())
+		}
+		for _, s := range moved.Trial.Plate.Seats {
+			assert.Contains(t, seats, place(moved.Trial.Plate.SeatsPart, s.Centre), "seats of %s", s.Tag)
+		}
+		for _, k := range moved.Trial.Plate.Pockets {
+			assert.Contains(t, pockets, place(moved.Trial.Plate.CatchPart, k.Centre), "pocket of %s", k.Name)
+		}
+	}
+}
+
+// TestProofSheetChartsNoPatternWithoutGround: on a small table that turns right
+// round a wider ring leaves the table, and on a narrower one the seats run into
+// each other.
+func TestProofSheetChartsNoPatternWithoutGround(t *testing.T) {
+	p := provedReport().Plate.Plan
+	p.Travel = plan.Span{From: -180, To: 180}
+	p.Catches[0].Radius = 30
+	p.Turntable.Diameter = 80
+	r := detent.Solve(p)
+	require.False(t, r.Clean().Fits)
+	text := pageText(chart.ProofPages(r, drawing.Info{Words: words.English()}, drawing.A4))
+	assert.Contains(t, text, words.English().Text("repair.pattern.no-room"))
+	assert.NotContains(t, text, drawing.Lettered(words.English().Text("proof.pattern.seats")))
 }

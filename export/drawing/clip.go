@@ -116,7 +116,9 @@ func clipArc(a Arc, b Bounds) []Shape {
 const sliver = 1e-6
 
 // crossings returns where an arc crosses the lines of a rectangle's sides,
-// degrees from its start.
+// degrees from its start. Of a side beyond its reach it is where the arc comes
+// nearest: a touch is no piece's middle then, and rounding cannot turn a touch
+// into a crossing.
 func crossings(a Arc, b Bounds) []float64 {
 	var out []float64
 	add := func(deg float64) {
@@ -126,21 +128,20 @@ func crossings(a Arc, b Bounds) []float64 {
 	}
 	degrees := func(rad float64) float64 { return geom.FromRadians(rad).Degrees() }
 	for _, x := range [2]float64{b.Min.X, b.Max.X} {
-		if c := (x - a.Centre.X) / a.Radius; math.Abs(c) < 1 {
-			t := degrees(math.Acos(c))
-			add(t)
-			add(-t)
-		}
+		t := degrees(math.Acos(within1((x - a.Centre.X) / a.Radius)))
+		add(t)
+		add(-t)
 	}
 	for _, y := range [2]float64{b.Min.Y, b.Max.Y} {
-		if s := (y - a.Centre.Y) / a.Radius; math.Abs(s) < 1 {
-			t := degrees(math.Asin(s))
-			add(t)
-			add(180 - t)
-		}
+		t := degrees(math.Asin(within1((y - a.Centre.Y) / a.Radius)))
+		add(t)
+		add(180 - t)
 	}
 	return out
 }
+
+// within1 returns the sine or cosine nearest to a number.
+func within1(x float64) float64 { return max(-1, min(1, x)) }
 
 // clipPolygon cuts a figure by one side after the other (the method of
 // Sutherland and Hodgman, Communications of the ACM 17, 1974).

@@ -2,6 +2,7 @@ package drawing
 
 import (
 	"math"
+	"slices"
 
 	"stopwright/detent/geom"
 )
@@ -47,16 +48,28 @@ func squareOf(p geom.Point, by float64) [2]int {
 }
 
 func (c Crowd) add(t taken) {
-	lo, hi := squareOf(t.box.Min, -CrowdApart), squareOf(t.box.Max, CrowdApart)
+	kept(t.box, func(q [2]int) { c[q] = append(c[q], t) })
+}
+
+// kept calls yield with every square by which a box is kept.
+func kept(box Bounds, yield func(square [2]int)) {
+	lo, hi := squareOf(box.Min, -CrowdApart), squareOf(box.Max, CrowdApart)
 	if (hi[0]-lo[0]+1)*(hi[1]-lo[1]+1) > crowdMost {
-		c[wide] = append(c[wide], t)
+		yield(wide)
 		return
 	}
-	squares(t.box, func(q [2]int) { c[q] = append(c[q], t) })
+	squares(box, yield)
 }
 
 // AddBox takes the place of a box, mm.
 func (c Crowd) AddBox(box Bounds) { c.add(taken{box: box}) }
+
+// RemoveBox gives up the place that [Crowd.AddBox] took, every one that is equal.
+func (c Crowd) RemoveBox(box Bounds) {
+	kept(box, func(q [2]int) {
+		c[q] = slices.DeleteFunc(c[q], func(t taken) bool { return t == taken{box: box} })
+	})
+}
 
 // AddHole takes the place of a hole, mm; nothing may be written into it.
 func (c Crowd) AddHole(at geom.Point, radius float64) {

@@ -50,3 +50,16 @@ func TestRoomIsWhereEverythingIsClear(t *testing.T) {
 		assert.Equal(t, want, c.Room(probe))
 	})
 }
+
+// A place that is given up is free again, and only that.
+func TestAPlaceCanBeGivenUp(t *testing.T) {
+	for _, side := range []float64{2, 5000} { // kept by its squares, and not
+		box := func(x float64) Bounds { return Bounds{Min: geom.Point{X: x}, Max: geom.Point{X: x + side, Y: side}} }
+		c := Crowd{}
+		c.AddBox(box(0))
+		c.AddBox(box(2 * side))
+		c.RemoveBox(box(0))
+		assert.True(t, c.Room(box(0)))
+		assert.False(t, c.Room(box(2*side)))
+	}
+}

@@ -63,20 +63,11 @@ func (d dial) labels(out *drawing.Drawing) (longest float64) {
 		if last = s.reading; math.IsNaN(first) {
 			first = last
 		}
-		text := engraved(s.label, labelSize*k, most)
+		text := s.engraved(labelSize*k, most)[0]
 		longest = math.Max(longest, drawing.StrokeWidth(text, labelSize*k))
 		d.inward(out, text, az, from, labelSize*k)
 	}
 	return longest
-}
-
-// engraved shortens a label until its strokes fit a width.
-func engraved(label string, size, width float64) string {
-	r := []rune(label)
-	for len(r) > 1 && drawing.StrokeWidth(string(r), size) > width {
-		r = r[:len(r)-1]
-	}
-	return string(r)
 }
 
 // triangle draws the mark of a stop.

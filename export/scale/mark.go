@@ -5,6 +5,7 @@ import (
 
 	"stopwright/detent/geom"
 	"stopwright/detent/measure"
+	"stopwright/export/drawing"
 )
 
 // What stands on a scale, mm from its edge, for a table of usual size; smaller
@@ -22,7 +23,7 @@ const (
 	stopHalf    = 0.9 // half the width of a stop's mark
 	labelFrom   = stopFoot + 1
 	labelSize   = 2.2
-	labelMost   = 22.0
+	labelMost   = 34.0
 	rimMargin   = 2.0
 
 	vernierGap   = 0.5 // rim to vernier, for the table to turn
@@ -63,18 +64,24 @@ func number(reading float64) string { return measure.Trim(reading, 2) }
 // stop is a stop as it is marked.
 type stop struct {
 	reading float64
-	label   string
+	label   string // "": none
+}
+
+// engraved returns what is engraved beside a stop, the best first: its label if
+// it fits a width whole, mm, and its angle.
+func (s stop) engraved(size, width float64) []string {
+	angle := number(s.reading)
+	if s.label == "" || drawing.StrokeWidth(s.label, size) > width {
+		return []string{angle}
+	}
+	return []string{s.label, angle}
 }
 
 // stops lists the plan's stops, numbered as the graduations are.
 func (d dial) stops() []stop {
 	var out []stop
 	for _, s := range d.plate.Stops {
-		label := s.Label
-		if label == "" {
-			label = number(s.Angle.Degrees())
-		}
-		out = append(out, stop{d.wrapped(s.Angle.Degrees()), label})
+		out = append(out, stop{d.wrapped(s.Angle.Degrees()), s.Label})
 	}
 	return out
 }

@@ -29,7 +29,7 @@ func StripSheets(pl *plate.Plate, info drawing.Info, o Options) ([]tile.Sheet, e
 	perSheet := max(1, int((mostHeight-vernierWidth-pieceGap)/(s.height+pieceGap)))
 	var all []tile.Sheet
 	for first := 0; first+1 < len(cuts); first += perSheet {
-		one := s.sheet(info, "scale.what.strip", "scale.step.strip")
+		one := s.sheet(info, "scale.what.strip", s.wrap(info.Words))
 		y := 0.0
 		for i := first; i < min(first+perSheet, len(cuts)-1); i++ {
 			y -= s.height + pieceGap

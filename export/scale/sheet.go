@@ -17,7 +17,7 @@ func Sheet(pl *plate.Plate, info drawing.Info, o Options) (tile.Sheet, error) {
 		return tile.Sheet{}, err
 	}
 	flat, err := Drawing(pl, o)
-	s := d.sheet(info, "scale.what.flat", "scale.step.ring")
+	s := d.sheet(info, "scale.what.flat", info.Words.Text("scale.step.ring"))
 	s.Drawing = flat
 	return s, err
 }
@@ -38,12 +38,21 @@ func NotedStrip(pl *plate.Plate, info drawing.Info, o Options) (drawing.Drawing,
 	if err != nil {
 		return drawing.Drawing{}, err
 	}
-	s := d.sheet(info, "scale.what.strip", "scale.step.strip")
+	s := d.sheet(info, "scale.what.strip", d.wrap(info.Words))
 	s.Drawing, err = Strip(pl, o)
 	return s.Noted(info.Words), err
 }
 
-// sheet returns all that is said with a scale.
+// wrap says how a strip is put round the rim: one that goes right round shows by
+// how it closes whether it fits, another does not.
+func (d dial) wrap(c *words.Catalogue) string {
+	if d.whole {
+		return c.Text("scale.step.strip")
+	}
+	return c.Text("scale.step.strip.part", words.Args{"Round": words.MM(math.Round(2*math.Pi*d.radius*10) / 10)})
+}
+
+// sheet returns all that is said with a scale; fix is its first step.
 func (d dial) sheet(info drawing.Info, what, fix string) tile.Sheet {
 	t := info.Words.Text
 	title := drawing.Title(d.plate.Plan, info.Words, t("scale.title"))
@@ -53,7 +62,7 @@ func (d dial) sheet(info drawing.Info, what, fix string) tile.Sheet {
 	}
 	apart := d.vernier.Step.Radians() * d.radius
 	steps := []string{
-		t(fix), t("scale.step.index"),
+		fix, t("scale.step.index"),
 		t(way, words.Args{"Step": words.Deg(d.vernier.Step), "Apart": words.MM(math.Round(apart*100) / 100)}),
 	}
 	if n := d.vernier.Lines; n > 0 {

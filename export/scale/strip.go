@@ -96,8 +96,8 @@ func (s *strip) graduate() {
 	}
 }
 
-// mark draws the marks of the stops, with their labels where there is room
-// beside the last one.
+// mark draws the marks of the stops, with their labels, or else their angles,
+// where there is room beside the last one.
 func (s *strip) mark() {
 	tip, foot, half := s.scaled(stopTip), s.scaled(stopFoot), s.scaled(stopHalf)
 	all := s.stops()
@@ -110,12 +110,14 @@ func (s *strip) mark() {
 		line(&s.drawn, drawing.Graduations, x+half, foot, x, tip)
 		s.letters = append(s.letters, [2]float64{x - half, x + half})
 		size := s.scaled(labelSize)
-		text := engraved(st.label, size, labelMost)
-		wide := drawing.StrokeWidth(text, size) / 2
-		box := drawing.Bounds{Min: geom.Point{X: x - wide}, Max: geom.Point{X: x + wide, Y: size}}
-		if full.Room(box) && box.Min.X > s.from && box.Max.X < s.to {
-			full.AddBox(box)
-			s.letter(text, x, s.scaled(stripRow), size)
+		for _, text := range st.engraved(size, labelMost) {
+			wide := drawing.StrokeWidth(text, size) / 2
+			box := drawing.Bounds{Min: geom.Point{X: x - wide}, Max: geom.Point{X: x + wide, Y: size}}
+			if full.Room(box) && box.Min.X > s.from && box.Max.X < s.to {
+				full.AddBox(box)
+				s.letter(text, x, s.scaled(stripRow), size)
+				break
+			}
 		}
 	}
 }

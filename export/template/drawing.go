@@ -35,7 +35,7 @@ func Drawing(pl *plate.Plate, part plan.Part, c *words.Catalogue) drawing.Drawin
 		cross(&d, m.at, m.radius)
 	}
 	rings(&d, all)
-	tags(&d, pl, part, all)
+	tags(&d, all, plate.OutlineOf(pl.Plan, part))
 	return d
 }
 
@@ -130,51 +130,4 @@ func rings(d *drawing.Drawing, all []mark) {
 			}
 		}
 	}
-}
-
-// The holes' names, mm.
-const (
-	tagSize = 2.5
-	tagGap  = 1.2 // from the arms of the cross
-)
-
-// tags writes the holes' names on the pivot side of them or else outside, with
-// their angle where there is room for it, and leaves out those for which there
-// is none: they are in the drilling chart.
-func tags(d *drawing.Drawing, pl *plate.Plate, part plan.Part, all []mark) {
-	full, o := drawing.Crowd{}, plate.OutlineOf(pl.Plan, part)
-	for _, m := range all {
-		full.AddHole(m.at, m.radius+overhang)
-	}
-	for _, m := range all {
-		tag(d, full, m, o)
-	}
-}
-
-// tag writes the longest of a mark's names that has room on either side of it.
-func tag(d *drawing.Drawing, full drawing.Crowd, m mark, o plate.Outline) {
-	away := geom.Polar(1, m.at.Azimuth())
-	for _, name := range m.names {
-		name = drawing.Fit(name, tagSize, 12*tagSize)
-		half := geom.Point{X: drawing.TextWidth(name, tagSize) / 2, Y: tagSize / 2}
-		off := away.Scale(m.radius + overhang + tagGap + half.Y).Add(geom.Point{X: away.X * half.X})
-		for _, at := range [2]geom.Point{m.at.Sub(off), m.at.Add(off)} {
-			box := drawing.Bounds{Min: at.Sub(half), Max: at.Add(half)}
-			if full.Room(box) && inside(o, box) {
-				full.AddBox(box)
-				d.Add(drawing.Lettering, drawing.Text{At: at, Size: tagSize, Align: drawing.Centre, Text: name})
-				return
-			}
-		}
-	}
-}
-
-// inside reports whether a box lies within a part's edge.
-func inside(o plate.Outline, box drawing.Bounds) bool {
-	for _, corner := range [4]geom.Point{box.Min, box.Max, {X: box.Min.X, Y: box.Max.Y}, {X: box.Max.X, Y: box.Min.Y}} {
-		if o.Inside(corner) < drawing.CrowdApart {
-			return false
-		}
-	}
-	return true
 }
