@@ -67,6 +67,7 @@ type typedField interface {
 
 func TestPicturesShowNothingThatIsScrolledOutOfSight(t *testing.T) {
 	w := opened(t, settingPlan())
+	w.giveTool()
 	w.showPage(settingPage)
 	w.win.Resize(fyne.NewSize(1600, 1000))
 	fields := len(find[typedField](w.setting.tool.object))
@@ -74,7 +75,7 @@ func TestPicturesShowNothingThatIsScrolledOutOfSight(t *testing.T) {
 
 	picture := w.capture()
 	foot := placeOf(w.findings.object)
-	const empty = 60 // px at the foot of the checks, below the last of them
+	const empty = 100 // px at the foot of the checks, below the last of them
 	paper := picture.At(int(foot.left)+2, int(foot.foot)-2)
 	for y := int(foot.foot) - empty; y < int(foot.foot); y++ {
 		for x := int(foot.left) + 2; x < int(foot.right)-2; x++ {
