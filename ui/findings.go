@@ -126,6 +126,7 @@ func (r *findingRow) CreateRenderer() fyne.WidgetRenderer { return widget.NewSim
 
 // show makes the row that of one of the report's findings.
 func (r *findingRow) show(i int) {
+	defer r.box.Refresh() // with a button or without, the text has another width
 	w := r.l.w
 	report := w.store.Report()
 	f := report.Findings[i]
