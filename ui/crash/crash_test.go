@@ -1,6 +1,7 @@
 package crash
 
 import (
+	"fmt"
 	"os"
 	"os/exec"
 	"path/filepath"
@@ -142,4 +143,16 @@ func TestWatchingWhereNothingCanBeWritten(t *testing.T) {
 	taken := t.TempDir()
 	require.NoError(t, os.WriteFile(filepath.Join(taken, prefix+identity(noon)+rawEnding), nil, 0o600))
 	assert.NotPanics(t, Watch(taken, noon, ""))
+}
+
+// The empty raw file of a program that was killed goes at the next look: no
+// process has its number any more.
+func TestTheRawFileOfAKilledProgramGoes(t *testing.T) {
+	folder := t.TempDir()
+	ended := exec.Command(os.Args[0], "-test.run=^$")
+	require.NoError(t, ended.Run())
+	path := filepath.Join(folder, fmt.Sprintf("%s20261120T120000-%d%s", prefix, ended.Process.Pid, rawEnding))
+	require.NoError(t, os.WriteFile(path, []byte("stopwright\n"), 0o600))
+	finish(folder)
+	assert.NoFileExists(t, path)
 }

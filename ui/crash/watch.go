@@ -1,11 +1,14 @@
 package crash
 
 import (
+	"errors"
 	"fmt"
 	"os"
 	"path/filepath"
 	"runtime/debug"
+	"strconv"
 	"strings"
+	"syscall"
 	"time"
 )
 
@@ -15,7 +18,8 @@ import (
 const rawEnding = ".raw"
 
 // abandoned is how old an empty raw file must be to be taken for that of a
-// program killed from outside: no program is thought to run for as long.
+// program killed from outside though a process of its number runs: no program is
+// thought to run for as long.
 const abandoned = 30 * 24 * time.Hour
 
 // maxRaw is how much of a raw file is read, bytes: it begins with what matters.
@@ -58,7 +62,7 @@ func finish(folder string) {
 		}
 		program, fault, _ := strings.Cut(text, "\n")
 		if fault == "" { // of a program that runs, or one that was killed
-			if time.Since(info.ModTime()) > abandoned {
+			if !running(path) || time.Since(info.ModTime()) > abandoned {
 				_ = os.Remove(path)
 			}
 			continue
@@ -69,6 +73,25 @@ func finish(folder string) {
 			_ = os.Remove(path)
 		}
 	}
+}
+
+// running reports whether the program that a raw file belongs to may still run:
+// whether there is a process of the number in its name. Another may have got
+// that number since; then only its age tells.
+func running(path string) bool {
+	id := strings.TrimSuffix(filepath.Base(path), rawEnding)
+	pid, err := strconv.Atoi(id[strings.LastIndexByte(id, '-')+1:])
+	if err != nil {
+		return true
+	}
+	process, err := os.FindProcess(pid)
+	if err != nil {
+		return false
+	}
+	defer func() { _ = process.Release() }()
+	// Signal 0 is never sent. A system that knows no such signal says so, and
+	// has looked for the process already.
+	return !errors.Is(process.Signal(syscall.Signal(0)), os.ErrProcessDone)
 }
 
 func readBeginning(path string) (string, error) {
