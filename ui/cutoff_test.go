@@ -73,6 +73,7 @@ func TestPicturesShowNothingThatIsScrolledOutOfSight(t *testing.T) {
 	w.giveTool()
 	w.showPage(settingPage)
 	w.win.Resize(fyne.NewSize(1600, 1000))
+	find[*splitBar](w.win.Content())[0].Dragged(&fyne.DragEvent{Dragged: fyne.NewDelta(0, -100)})
 	fields := len(find[typedField](w.setting.tool.object))
 	require.NotZero(t, fields)
 
