@@ -41,7 +41,7 @@ func (w *Window) askTrial() {
 			w.unlessUnsaved(func() {
 				w.take(trial, diskfile.File{})
 				w.store.MarkUnsaved() // no file holds it
-				w.say(t("trial.said", args{"Scale": drawing.ScaleText(trial.Scale)}))
+				w.say(t("trial.said", args{"Scale": w.words.Decimal(drawing.ScaleText(trial.Scale))}))
 			})
 		}},
 	)
