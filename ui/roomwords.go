@@ -116,7 +116,7 @@ func (w *Window) pairWords(r detent.Report) string {
 		names := r.Plate.Plan.Catches
 		args := words.Args{
 			"A": names[p.Hold.Catches[0]].Name, "B": names[p.Hold.Catches[1]].Name, "Apart": words.Deg(p.Apart),
-			"Sway": words.Deg(p.Sway(p.Shift)), "SwayAlone": words.Deg(room.Pair{Radii: [2]float64{p.Radii[0], p.Radii[0]}}.Sway(p.Shift)),
+			"Sway": words.Deg(p.Sway(p.Shift)), "SwayAlone": words.Deg(p.SwayAlone()),
 			"Std": words.Deg(p.Std()), "StdAlone": words.Deg(p.StdAlone()),
 			"Takes": words.MM(p.Takes().Radians() * p.Radii[0]), "Misses": words.MM(p.Misses().Radians() * p.Radii[0]),
 			"Chance": fmt.Sprintf("%.0f %%", 100*p.Hangs()),
