@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/theme"
 )
 
 // mostFitted is how many findings are shown in full, each in as many lines as it
@@ -59,11 +60,23 @@ func (l *findingList) unfold(at int) {
 		l.open = at
 		return
 	}
-	l.list.SetItemHeight(at, l.gauge.heightOf(l.order[at], width))
+	high := l.gauge.heightOf(l.order[at], width)
+	l.list.SetItemHeight(at, high)
 	l.list.RefreshItem(at)
 	if l.open != at {
 		l.open = at
-		l.list.ScrollTo(at) // its last line too
+		l.bring(at, high)
+	}
+}
+
+// bring scrolls the open row of a long list into sight with all its lines: the
+// toolkit's list itself brings the first one only. The rows above are one line
+// high.
+func (l *findingList) bring(at int, high float32) {
+	l.list.ScrollTo(at)
+	top := float32(at) * (l.line() + l.list.Theme().Size(theme.SizeNamePadding))
+	if below := top + high - l.list.Size().Height; below > l.list.GetScrollOffset() {
+		l.list.ScrollToOffset(min(below, top))
 	}
 }
 

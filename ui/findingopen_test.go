@@ -52,9 +52,13 @@ func TestTheSelectedOfManyFindingsUnfolds(t *testing.T) {
 	w.win.Resize(fyne.NewSize(1024, 700))
 	line := l.line()
 
-	for _, at := range []int{1, 2 * mostFitted, 0} {
+	l.list.ScrollToTop()
+	last := int(l.list.Size().Height / line) // the last in sight, or half of it
+	for _, at := range []int{1, 2 * mostFitted, 0, last - 1, last, last + 1} {
 		l.list.Select(at)
 		row := w.rowOf(t, l.order[at])
+		assert.LessOrEqual(t, placeOf(row).foot, placeOf(l.list).foot+1, "px: row %d is in sight", at)
+		assert.GreaterOrEqual(t, placeOf(row).top, placeOf(l.list).top-1, "px: row %d is in sight", at)
 		assert.True(t, wholeIn(row), "row %d", at)
 		assert.Greater(t, row.Size().Height, line, "the sentence has two lines")
 		for _, other := range find[*findingRow](l.list) {
@@ -64,6 +68,7 @@ func TestTheSelectedOfManyFindingsUnfolds(t *testing.T) {
 		}
 	}
 
+	l.list.Select(0)
 	w.focus(l.list)
 	w.press(fyne.KeyDown)
 	w.press(fyne.KeySpace)
