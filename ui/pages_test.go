@@ -91,3 +91,32 @@ func TestTheChartFollowsThePlan(t *testing.T) {
 	w.showPage(chartPage)
 	assert.NotNil(t, w.chart.pages)
 }
+
+func TestAPageIsMadeWhenItIsFirstTurnedTo(t *testing.T) {
+	w := opened(t, withStops(0, 36))
+	made := func() (ids []pageID) {
+		for _, p := range w.pageList {
+			if p.object != nil {
+				ids = append(ids, p.id)
+			}
+		}
+		return ids
+	}
+	require.Equal(t, []pageID{platePage}, made(), "at the start only what is seen")
+
+	require.NoError(t, w.store.Edit("drill", func(p *plan.Plan) { p.Shop.Method = plan.MethodRouterTight }))
+	w.showPage(truthPage)
+	require.Equal(t, []pageID{platePage, truthPage}, made())
+	assert.Contains(t, w.truth.method.Text, w.words.Text("choice."+plan.MethodRouterTight), "the plan as it is now")
+	assert.Equal(t, w.pages.Selected().Content.Size(), w.truth.object.Size(), "as large as its place")
+	first := w.truth
+
+	w.speak("de")
+	require.Equal(t, []pageID{platePage, truthPage}, made(), "made anew in the other language, and only what was seen")
+	assert.NotSame(t, first, w.truth)
+	assert.Contains(t, w.truth.method.Text, w.words.Text("choice."+plan.MethodRouterTight))
+	for _, p := range w.pageList {
+		w.showPage(p.id)
+	}
+	assert.Len(t, made(), len(w.pageList))
+}
