@@ -120,3 +120,19 @@ func TestAPageIsMadeWhenItIsFirstTurnedTo(t *testing.T) {
 	}
 	assert.Len(t, made(), len(w.pageList))
 }
+
+func TestAPageMadeLateShowsThePlanAsItIs(t *testing.T) {
+	w := opened(t, withStops(0, 15, 30))
+	require.NoError(t, w.store.Edit("wider", func(p *plan.Plan) { p.Seat.Diameter = 4.8 }))
+	w.showPage(clickPage)
+	assert.InDelta(t, 2.4, w.clicks.click.Contour().Mouth(), 1e-9, "half of what was typed before it was made")
+	require.NoError(t, w.store.Replace("another", withStops(0, 45)))
+	w.showPage(truthPage)
+	assert.Contains(t, w.truth.says.Text, "Stop 45°, the least true")
+	w.showPage(chartPage)
+	assert.NotEmpty(t, w.chart.pages)
+	w.store.Undo()
+	assert.Contains(t, w.truth.says.Text, "Stop 45°", "what is out of sight waits")
+	w.showPage(truthPage)
+	assert.NotContains(t, w.truth.says.Text, "45°")
+}
