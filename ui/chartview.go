@@ -89,7 +89,11 @@ func (v *chartView) refresh() {
 }
 
 // forget drops the sheets: they are made anew when somebody looks.
-func (v *chartView) forget() { v.pages = nil }
+func (v *chartView) forget() {
+	if v != nil { // else the page was never turned to
+		v.pages = nil
+	}
+}
 
 // show shows the sheet the reader has turned to.
 func (v *chartView) show() {
