@@ -94,6 +94,22 @@ func TestPlugRoomElsewhere(t *testing.T) {
 	screw.Features[0].Y -= 1e-3
 	assert.False(t, repair(t, screw, 0, 0.8, detent.Plug).Fits)
 
+	// The new seat, 7 mm of arc clockwise, is not inside the plug: it keeps the
+	// rules itself.
+	const move, ring, mouth = 7.0, 105.0, 2.25
+	at := geom.Polar(ring, geom.FromRadians(move/ring))
+	far := mendPlan(0)
+	far.Features = []plan.Feature{{Part: plan.PartBase, Kind: plan.Hole, X: at.X, Y: at.Y + mouth + 2 + 2.5, Diameter: 5}}
+	assert.True(t, repair(t, far, 0, move, detent.Plug).Fits, "the web rule to a screw hole exactly")
+	far.Features[0].Y -= 1e-3
+	assert.False(t, repair(t, far, 0, move, detent.Plug).Fits, "the new seat runs into a screw hole")
+	side := mendPlan(90)
+	side.Travel.To = 90
+	side.Base.Width, side.Base.Depth = 300, 2*(at.X+mouth+4)
+	assert.True(t, repair(t, side, 0, -move, detent.Plug).Fits, "the edge rule exactly")
+	side.Base.Depth -= 1e-3
+	assert.False(t, repair(t, side, 0, -move, detent.Plug).Fits, "the new seat is too near the far edge")
+
 	beside := mendPlan(0, 7)
 	assert.False(t, repair(t, beside, 0, 7, detent.Plug).Fits, "the new seat would lie in the next one")
 }
@@ -133,6 +149,26 @@ func TestCleanGroundOfAFullTurn(t *testing.T) {
 	p.Turntable.Diameter, p.Base.Shape, p.Base.Diameter = 230, plan.Disc, 230
 	p.Turntable.PivotBore = 170
 	assert.False(t, detent.Solve(p).Clean().Fits, "no ring on so narrow a band")
+}
+
+// TestCleanGroundBesideFaultsOfOthers: what was wrong with a fitting before is
+// not in the way of the pattern.
+func TestCleanGroundBesideFaultsOfOthers(t *testing.T) {
+	p := mendPlan(-45, -22.5, 0, 22.5, 45)
+	p.Making.Fence = plan.FenceSlots{Width: 8, Length: 60, Spacing: 200, Y: p.Base.Depth / 2}
+	r := detent.Solve(p)
+	require.Contains(t, idsOf(r), "fitting-edge", "the slots run off the base")
+	x := r.Clean()
+	assert.True(t, x.Fits)
+	assert.Equal(t, idsOf(r), idsOf(x.Trial), "nothing new is wrong")
+}
+
+func idsOf(r detent.Report) []string {
+	var out []string
+	for _, f := range r.Findings {
+		out = append(out, f.ID)
+	}
+	return out
 }
 
 func hasErrors(r detent.Report) bool {
