@@ -13,6 +13,7 @@ import (
 	"stopwright/detent/ball"
 	"stopwright/detent/check"
 	"stopwright/detent/plan"
+	"stopwright/detent/plan/plantest"
 	"stopwright/detent/plate"
 	"stopwright/detent/stock"
 )
@@ -228,7 +229,7 @@ func TestBestSeatAgainstEveryDrill(t *testing.T) {
 	found := 0
 	rapid.Check(t, func(t *rapid.T) {
 		p := plan.Default()
-		p.Arrangement = rapid.SampledFrom(arrangements).Draw(t, "arrangement")
+		p.Arrangement = rapid.SampledFrom(plantest.Arrangements).Draw(t, "arrangement")
 		p.Catch.BallDiameter = rapid.Float64Range(3, 10).Draw(t, "ball")
 		p.Catch.Protrusion = rapid.Float64Range(0.2, 5).Draw(t, "protrusion")
 		p.Catch.FreeForce, p.Catch.FlushForce = rapid.Float64Range(1, 40).Draw(t, "free"), rapid.Float64Range(5, 80).Draw(t, "flush")
