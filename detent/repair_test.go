@@ -11,6 +11,7 @@ import (
 	"stopwright/detent/check"
 	"stopwright/detent/geom"
 	"stopwright/detent/plan"
+	"stopwright/detent/plate"
 )
 
 // mendPlan is a table of few stops with room round its seats: mouth 4.5 mm, ring
@@ -174,6 +175,37 @@ func idsOf(r detent.Report) []string {
 func hasErrors(r detent.Report) bool {
 	worst, _ := r.Worst()
 	return worst == check.Error
+}
+
+// TestAPairIsMendedByBothItsSeats lays both seats of a stop that is off where its
+// move says, and has the plate itself say what the stop then is.
+func TestAPairIsMendedByBothItsSeats(t *testing.T) {
+	for _, in := range []plan.Part{plan.PartTurntable, plan.PartBase} {
+		p := mendPlan(-45, -30, -15, 0, 15, 30, 45)
+		p.Arrangement.CatchIn = in
+		p.Catches = append(p.Catches, plan.Placement{Name: "B", Azimuth: 150, Radius: 60})
+		for i := range p.Stops {
+			p.Stops[i].Catches = []string{"A", "B"}
+			off := 0.0
+			if i == 5 {
+				off = 0.5
+			}
+			p.Readings = append(p.Readings, plan.Reading{Angle: p.Stops[i].Angle, Measured: p.Stops[i].Angle + off})
+		}
+		r := detent.Solve(p)
+		v, ok := r.Proving()
+		require.True(t, ok)
+		bad := v.Seats[5]
+		require.True(t, bad.Out)
+		require.InDelta(t, 0.5, bad.Own, 1e-9)
+		for _, seat := range r.Plate.Stops[5].Seats {
+			at := plate.AtDrill(r.Plate.SeatsPart, r.RepairsOf(seat, bad.Move)[0].New)
+			p.AsDrilled = append(p.AsDrilled, plan.AsDrilled{Angle: 30, Catch: p.Catches[r.Plate.Seats[seat].Catch].Name, X: at.X, Y: at.Y})
+		}
+		mended, ok := detent.Solve(p).Plate.ReallyOff(5)
+		require.True(t, ok)
+		assert.InDelta(t, -0.5, mended.Degrees(), 1e-9, "what the move makes of a true stop, and takes off this one")
+	}
 }
 
 func TestHolesAreAsSeenAtTheDrill(t *testing.T) {

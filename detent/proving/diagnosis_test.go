@@ -115,6 +115,64 @@ func TestOppositeCatchesAreFreeOfIt(t *testing.T) {
 	assert.False(t, d.EccentricX.Known || d.EccentricY.Known, "no reading could show it")
 }
 
+// settled returns the turn (degrees) at which catches that drop together leave
+// the table, by trying: as springs of one stiffness they make the sum of the
+// squares of what is left at their seats least. Each seat lies along mm on along
+// its ring.
+func settled(p proving.Plate, s proving.Stop, along []float64) float64 {
+	strain := func(turn float64) float64 {
+		sum := 0.0
+		for k, a := range s.Arms {
+			left := a.Radius*turn*math.Pi/180 - p.Sigma*along[k]
+			sum += left * left
+		}
+		return sum
+	}
+	lo, hi := -10.0, 10.0
+	for range 200 { // thirds of a valley
+		a, b := lo+(hi-lo)/3, hi-(hi-lo)/3
+		if strain(a) < strain(b) {
+			hi = b
+		} else {
+			lo = a
+		}
+	}
+	return (lo + hi) / 2
+}
+
+// valley is how near (degrees) the lowest place of a valley is found by its
+// heights, whose rounding hides it.
+const valley = 1e-6
+
+// TestCatchesOnUnlikeRings: the longer arm counts for more, in what a ring off
+// the pivot makes of a stop and in what a move of the seats mends.
+func TestCatchesOnUnlikeRings(t *testing.T) {
+	for _, sigma := range []float64{1, -1} {
+		p := plateOf(sigma, steps(-150, 150, 15)...)
+		const ex, ey = 0.3, -0.2
+		var readings []proving.Reading
+		for i, s := range p.Stops {
+			a := s.Arms[0]
+			s.Arms = append(s.Arms, proving.Arm{Azimuth: a.Azimuth + 180, Radius: 60})
+			p.Stops[i] = s
+			along := make([]float64, 2)
+			for k, a := range s.Arms {
+				sin, cos := a.Azimuth.SinCos() // a clockwise move is along (cos, -sin)
+				along[k] = ex*cos - ey*sin
+			}
+			readings = append(readings, proving.Reading{Stop: i, Residual: settled(p, s, along)})
+		}
+		d, ok := proving.Diagnose(p, readings)
+		require.True(t, ok)
+		const off = valley * math.Pi / 180 * ring // mm that an error of a reading comes to
+		assert.InDelta(t, ex, d.EccentricX.Is, 10*off)
+		assert.InDelta(t, ey, d.EccentricY.Is, 10*off)
+
+		move := p.Move(3, 0.4)
+		assert.InDelta(t, -0.4, settled(p, p.Stops[3], []float64{move, move}), valley, "both seats moved on by as much")
+	}
+}
+
 // TestDiagnosesABuild: everything wrong at once, both senses of sigma, is told
 // apart within three standard errors.
 func TestDiagnosesABuild(t *testing.T) {
