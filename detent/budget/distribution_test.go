@@ -200,6 +200,8 @@ func TestDiscOf(t *testing.T) {
 	assert.InDelta(t, 1, r, 0.03, "ten holes of a disc of radius 1")
 	r, _ = budget.DiscOf([]float64{0.4})
 	assert.InDelta(t, 0.6, r, 1e-12, "of one hole the farthest is 2/3 out")
+	r, _ = budget.DiscOf([]float64{0.3, 0.3, 0.3, 0.3})
+	assert.InDelta(t, 0.3*math.Sqrt2, r, 1e-12, "the mean square of a disc of radius r is r²/2")
 	r, _ = budget.DiscOf([]float64{0.1, 0.1, 0.1, 0.6})
 	assert.InDelta(t, 0.675, r, 1e-12, "one bad hole counts")
 }

@@ -58,6 +58,9 @@ func TestReach(t *testing.T) {
 	r, ok = loose.ReachOf(1, worstAfter(t, steady(func(p *plan.Plan) { p.Turntable.RadialPlay = 0.205 })))
 	require.True(t, ok)
 	assert.InDelta(t, 0.20, r.Play, 1e-9, "rounded down to a hundredth")
+	r, ok = loose.ReachOf(1, worstAfter(t, steady(func(p *plan.Plan) { p.Turntable.RadialPlay = 0.025 })))
+	require.True(t, ok)
+	assert.InDelta(t, 0.02, r.Play, 1e-9, "the closest fit there is")
 }
 
 func TestCheapest(t *testing.T) {

@@ -326,6 +326,92 @@ func TestStrangerThanTheLimitIsLeftOut(t *testing.T) {
 	assert.True(t, out(hi*1.2), "beyond, by the fit with an eccentricity too")
 }
 
+// opposed is a plate of stops that a ring off the pivot does not show at: only the
+// common error is left, a mean.
+func opposed(n int) proving.Plate {
+	p := plateOf(1, steps(0, float64(10*(n-1)), 10)...)
+	for i, s := range p.Stops {
+		s.Arms = append(s.Arms, proving.Arm{Azimuth: s.Arms[0].Azimuth + 180, Radius: ring})
+		p.Stops[i] = s
+	}
+	return p
+}
+
+// TestStrangenessOfAMean: against the formulas of a mean of n readings, of which
+// one more has the variance s²(1 + 1/n).
+func TestStrangenessOfAMean(t *testing.T) {
+	var readings []proving.Reading
+	for i := range 10 {
+		readings = append(readings, proving.Reading{Stop: i, Residual: 0.1 * float64(1-2*(i%2))})
+	}
+	readings = append(readings, proving.Reading{Stop: 10, Residual: 3})
+	d, ok := proving.Diagnose(opposed(11), readings)
+	require.True(t, ok)
+	require.True(t, d.Seats[10].Out)
+	s := math.Sqrt(10 * 0.01 / 9) // of ten about their mean, 0
+	assert.InDelta(t, 3/(s*math.Sqrt(1+1.0/10)), d.Seats[10].Strange, exact)
+}
+
+// TestRepeatedReadingsLimitWhatIsStrange: nine stops agree, but each was read
+// twice 0.2 apart, which shows a standard error of 0.1 for a mean of two.
+func TestRepeatedReadingsLimitWhatIsStrange(t *testing.T) {
+	const stops, off = 9, 0.2
+	var readings []proving.Reading
+	for i := range stops {
+		for _, by := range []float64{-0.1, 0.1} {
+			if i == 4 {
+				by += off
+			}
+			readings = append(readings, proving.Reading{Stop: i, Residual: by})
+		}
+	}
+	d, ok := proving.Diagnose(opposed(stops), readings)
+	require.True(t, ok)
+	assert.False(t, d.Seats[4].Out)
+	// It pulls the mean a ninth of its way: √(1-1/9) of the distance counts.
+	assert.InDelta(t, off/0.1*math.Sqrt(1-1.0/stops), d.Seats[4].Strange, exact)
+}
+
+// TestAQuarterIsLeftOutAtMost: where more are wild, the law is not to be bent
+// round those that are left.
+func TestAQuarterIsLeftOutAtMost(t *testing.T) {
+	for _, c := range []struct{ stops, out int }{{7, 1}, {8, 2}, {11, 2}, {12, 3}} {
+		var readings []proving.Reading
+		for i := range c.stops {
+			off := 0.01 * float64(i%3)
+			if i < 4 {
+				off = math.Pow(100, float64(i)+1)
+			}
+			readings = append(readings, proving.Reading{Stop: i, Residual: off})
+		}
+		d, ok := proving.Diagnose(opposed(c.stops), readings)
+		require.True(t, ok)
+		out := 0
+		for _, s := range d.Seats {
+			if s.Out {
+				out++
+			}
+		}
+		assert.Equal(t, c.out, out, "of %d", c.stops)
+	}
+}
+
+// TestPlayHasTheStandardErrorOfAMean: halves of 0.1, 0.2 and 0.3 scatter by 0.1,
+// their mean by 0.1/√3.
+func TestPlayHasTheStandardErrorOfAMean(t *testing.T) {
+	var readings []proving.Reading
+	for i := range 3 {
+		half := 0.1 * float64(i+1)
+		readings = append(readings,
+			proving.Reading{Stop: i, Residual: -half, Way: proving.Backwards},
+			proving.Reading{Stop: i, Residual: half, Way: proving.Onwards})
+	}
+	d, ok := proving.Diagnose(opposed(3), readings)
+	require.True(t, ok)
+	assert.InDelta(t, 0.2, d.Play.Is, exact)
+	assert.InDelta(t, 0.1/math.Sqrt(3), d.Play.Std, exact)
+}
+
 func TestFewReadingsAreNotOverFitted(t *testing.T) {
 	p := plateOf(1, steps(-60, 60, 15)...)
 	_, ok := proving.Diagnose(p, nil)
