@@ -262,3 +262,22 @@ func BenchmarkPages720(b *testing.B) {
 		chart.Pages(c, drawing.A4)
 	}
 }
+
+// A countersink that widens a rim hangs with its tip in the hole: set from its
+// tip on the face, it goes down by half the mouth, not by the width of the
+// chamfer, which would not reach the rim.
+func TestChamferIsSetFromTheTip(t *testing.T) {
+	p := fitted()
+	tried := 0
+	for _, o := range operations(t, p) {
+		if o.Kind != chart.Chamfer {
+			continue
+		}
+		tried++
+		assert.Equal(t, p.Seat.Diameter+0.5, o.Tool.Diameter)
+		assert.InDelta(t, (p.Seat.Diameter+0.5)/2, o.Tool.Stop, 1e-12, "a cone of 90 degrees is half as deep as wide")
+		assert.Greater(t, o.Tool.Stop, p.Seat.Diameter/2, "the cone is wider than the hole where it meets the face")
+		assert.Equal(t, 0.25, o.Tool.Depth)
+	}
+	assert.Equal(t, 2, tried, "the base and the wear ring")
+}
