@@ -24,7 +24,7 @@ type couponSheet struct {
 }
 
 // fittedLayout is a row of the question: a name, and a size with its allowance.
-var fittedLayout = rowLayout{320}
+var fittedLayout = rowLayout{356}
 
 // askCoupon offers to write the coupon, and to put into the plan what fitted.
 func (w *Window) askCoupon() {

@@ -4,11 +4,14 @@ import (
 	"testing"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/widget"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
 	"stopwright/assets/words"
+	"stopwright/detent/plan"
+	"stopwright/detent/stock"
 )
 
 // commonScreen is the size of window that pictures of every page are made of, px.
@@ -70,6 +73,7 @@ func TestPicturesShowNothingThatIsScrolledOutOfSight(t *testing.T) {
 	w.giveTool()
 	w.showPage(settingPage)
 	w.win.Resize(fyne.NewSize(1600, 1000))
+	find[*splitBar](w.win.Content())[0].Dragged(&fyne.DragEvent{Dragged: fyne.NewDelta(0, -100)})
 	fields := len(find[typedField](w.setting.tool.object))
 	require.NotZero(t, fields)
 
@@ -83,4 +87,38 @@ func TestPicturesShowNothingThatIsScrolledOutOfSight(t *testing.T) {
 		}
 	}
 	assert.Len(t, find[typedField](w.setting.tool.object), fields, "all is there again")
+}
+
+func TestTheButtonsOfTruenessAreAllInSight(t *testing.T) {
+	w := opened(t, withStops(0, 22.5, 45))
+	for _, language := range words.Languages() {
+		w.speak(language)
+		w.showPage(truthPage)
+		w.win.Resize(commonScreen)
+		for _, method := range stock.Methods() {
+			require.NoError(t, w.store.Edit("method", func(p *plan.Plan) { p.Shop.Method = method.ID }))
+			head := w.truth.head
+			assert.LessOrEqual(t, head.Content.MinSize().Width, head.Size().Width, "%s %s", language, method.ID)
+		}
+	}
+}
+
+func TestTheSizesOfTheCouponAreNotCutOff(t *testing.T) {
+	w := opened(t, withStops(0, 22.5, 45))
+	for _, language := range words.Languages() {
+		w.speak(language)
+		w.win.Resize(commonScreen)
+		w.askCoupon()
+		picks := find[*sheetSelect](w.overlay())
+		require.NotEmpty(t, picks)
+		for _, pick := range picks {
+			for i, size := range pick.Options {
+				pick.SetSelectedIndex(i)
+				drawn := find[*canvas.Text](pick)
+				require.NotEmpty(t, drawn)
+				assert.Equal(t, size, drawn[0].Text, language)
+			}
+		}
+		w.press(fyne.KeyEscape)
+	}
 }

@@ -102,6 +102,8 @@ func TestColoursOfTheWindow(t *testing.T) {
 		if look.contrast() {
 			assert.GreaterOrEqual(t, ratio(c(theme.ColorNameFocus), c(theme.ColorNameButton)), shapeContrast, "the focus, %s", look)
 			assert.Equal(t, float32(2), th.Size(theme.SizeNameInputBorder))
+			assert.GreaterOrEqual(t, ratio(c(theme.ColorNameOverlayBackground), c(theme.ColorNameShadow)), shapeContrast, "a question before the window, %s", look)
+			assert.NotEqual(t, c(theme.ColorNameOverlayBackground), c(theme.ColorNameButton), "buttons of a question, %s", look)
 		}
 	}
 }

@@ -45,3 +45,20 @@ func TestTheBarBetweenPlateAndChecksIsDragged(t *testing.T) {
 	assert.GreaterOrEqual(t, w.pages.Size().Height, w.pages.MinSize().Height, "so does the plate")
 	bar.DragEnd()
 }
+
+func TestALargerWindowGivesItsHeightToThePlate(t *testing.T) {
+	w := opened(t, withStops(0))
+	w.win.Resize(fyne.NewSize(1600, 1000))
+	plate, checks := w.pages.Size().Height, w.findings.object.Size().Height
+	w.win.Resize(fyne.NewSize(1600, 1200))
+	assert.InDelta(t, 200, w.pages.Size().Height-plate, 0.5, "all of it")
+	assert.InDelta(t, checks, w.findings.object.Size().Height, 0.5)
+	w.win.Resize(fyne.NewSize(1024, 500))
+	assert.Less(t, w.findings.object.Size().Height, checks, "a low one takes from both")
+
+	w.win.Resize(fyne.NewSize(1600, 1000))
+	bar := find[*splitBar](w.win.Content())[0]
+	bar.Dragged(&fyne.DragEvent{Dragged: fyne.NewDelta(0, -150)})
+	w.win.Resize(fyne.NewSize(1600, 1200))
+	assert.InDelta(t, checks+150, w.findings.object.Size().Height, 0.5, "what was dragged to stays")
+}

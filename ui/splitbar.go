@@ -12,7 +12,7 @@ import (
 // dragged up and down.
 type splitBar struct {
 	widget.BaseWidget
-	share float32 // of the height that is above the bar
+	below float32 // the height below the bar that was dragged to; 0: not dragged
 	moved func()
 
 	// What the layout has found: the whole height, and the least and the most
@@ -27,24 +27,34 @@ var (
 
 const (
 	barHeight  = 8
-	firstShare = 0.78 // room for a plate, and four or five lines of checks
+	firstBelow = 140  // four or five lines of checks; what a window has more goes to the plate
+	firstShare = 0.22 // of a low window that is below the bar at most
 )
 
 func newSplitBar() *splitBar {
-	b := &splitBar{share: firstShare, moved: func() {}}
+	b := &splitBar{moved: func() {}}
 	b.ExtendBaseWidget(b)
 	return b
 }
 
 // place returns how much is above the bar.
-func (b *splitBar) place() float32 { return max(min(b.share*b.room, b.most), b.least) }
+func (b *splitBar) place() float32 {
+	below := b.below
+	if below == 0 {
+		below = min(firstBelow, firstShare*b.room)
+	}
+	return b.within(b.room - barHeight - below)
+}
+
+// within returns the nearest height above the bar that there is room for.
+func (b *splitBar) within(above float32) float32 { return max(min(above, b.most), b.least) }
 
 // Dragged moves the bar.
 func (b *splitBar) Dragged(e *fyne.DragEvent) {
 	if b.room <= 0 {
 		return
 	}
-	b.share = max(min(b.place()+e.Dragged.DY, b.most), b.least) / b.room
+	b.below = b.room - barHeight - b.within(b.place()+e.Dragged.DY)
 	b.moved()
 }
 

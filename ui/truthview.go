@@ -14,6 +14,7 @@ import (
 // chosen in the list, or else the least true.
 type truthView struct {
 	w       *Window
+	head    *container.Scroll // the buttons
 	method  *widget.Button
 	says    *widget.Label
 	all     *widget.Label // how all stops do together
@@ -60,19 +61,20 @@ func newTruthView(w *Window) *truthView {
 	v.wanted.OnChanged = func(string) { v.refreshJoint() }
 
 	v.method = w.methodButton()
-	head := container.NewHBox(v.method,
-		widget.NewButton(t("misses.button"), w.askMisses), widget.NewButton(t("drilled.button"), func() { w.askDrilled(-1) }))
+	head := container.NewHBox(v.method, widget.NewButton(t("misses.button"), w.askMisses))
 	asks := container.NewGridWithColumns(2,
 		container.NewBorder(nil, nil, widget.NewLabel(t("truth.sides")), nil, v.sides),
 		container.NewBorder(nil, nil, widget.NewLabel(t("truth.wanted")), nil, v.wanted))
 	pictures := container.NewGridWithColumns(2,
 		container.NewBorder(heading(t("truth.causes")), nil, nil, nil, v.causes),
 		container.NewBorder(heading(t("truth.spread")), nil, nil, nil, v.spread))
-	v.object = container.NewBorder(container.NewHScroll(head), nil, nil, nil, container.NewVScroll(container.NewVBox(
+	v.head = container.NewHScroll(head)
+	v.object = container.NewBorder(v.head, nil, nil, nil, container.NewVScroll(container.NewVBox(
 		v.says, pictures, v.all,
 		heading(t("truth.joint")), asks, v.joint, v.jointly,
 		heading(t("truth.season")), v.season, v.yearly,
-		heading(t("drilled.head")), v.drilled,
+		container.NewBorder(nil, nil, heading(t("drilled.head")), widget.NewButton(t("drilled.button"), func() { w.askDrilled(-1) })),
+		v.drilled,
 	)))
 	return v
 }
