@@ -224,6 +224,22 @@ func (a marks) beats(b marks) bool {
 	return over(a.share, b.share)
 }
 
+// TestALargerSeatHoldsAndPullsHarder: the remedies for a stop that does not come
+// home (a larger seat) and for one that is stiff (a smaller one) rest on it. The
+// contact angle asin(a/r) grows with the mouth, and with it both tan(α-φ) and
+// tan(α+φ), faster than the spring's force falls as the ball sinks in.
+func TestALargerSeatHoldsAndPullsHarder(t *testing.T) {
+	pl := plate.New(plan.NewPlan())
+	last := pl.SeatWith([]int{0}, 2.9)
+	for _, mm := range []float64{3, 3.5, 4, 4.5, 5, 5.2} { // under a ball of 6 mm
+		c := pl.SeatWith([]int{0}, mm)
+		require.True(t, c.Seated, "%g mm", mm)
+		assert.Greater(t, c.Centring, last.Centring, "%g mm", mm)
+		assert.Greater(t, c.Push(pl.Plan), last.Push(pl.Plan), "%g mm", mm)
+		last = c
+	}
+}
+
 // TestBestSeatAgainstEveryDrill tries every standard drill by itself.
 func TestBestSeatAgainstEveryDrill(t *testing.T) {
 	found := 0
