@@ -13,6 +13,8 @@ type Plate struct {
 }
 
 // Stop is one stop with the seats that hold it: one for each catch that drops.
+// Several settle as springs of one stiffness do, by least squares: with arms R
+// and seats off along their rings, the turn is ΣR·off/ΣR².
 type Stop struct{ Arms []Arm }
 
 // Arm is where one seat lies.
@@ -42,9 +44,8 @@ const (
 const perRadian = 180 / math.Pi
 
 // row returns what a common error of 1 degree and a ring 1 mm off along x and
-// along y each add to a stop's residual. Catches that drop together settle as
-// springs of one stiffness do, by least squares: with arms R, the turn is
-// ΣR·off/ΣR². Opposite ones on one ring cancel a ring that is off.
+// along y each add to a stop's residual. Opposite catches on one ring cancel a
+// ring that is off.
 func (p Plate) row(stop int) []float64 {
 	arms, squares := p.Stops[stop].Arms, p.Stops[stop].squares()
 	x, y := 0.0, 0.0
