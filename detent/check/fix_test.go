@@ -11,6 +11,7 @@ import (
 	"stopwright/assets/words"
 	"stopwright/detent/plan"
 	"stopwright/detent/plate"
+	"stopwright/detent/room"
 )
 
 // TestFixesMend applies every fix that a fixture offers: the finding is gone,
@@ -111,7 +112,7 @@ func TestWiderRing(t *testing.T) {
 		// At 4.5 mm, a multiple of the step, two seats 60 degrees apart would touch.
 		touching := mouth / (2 * math.Sin(math.Pi/6))
 		p := build([]float64{0, 60}, onRing(touching-1), func(p *plan.Plan) { p.Turntable.PivotBore, p.Rules.Web = 0, 0 })
-		assert.Equal(t, touching+plate.RingStep, radius(p))
+		assert.Equal(t, touching+room.RadiusStep, radius(p))
 	})
 }
 

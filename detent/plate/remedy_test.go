@@ -10,6 +10,7 @@ import (
 	"stopwright/detent/geom"
 	"stopwright/detent/plan"
 	"stopwright/detent/plate"
+	"stopwright/detent/room"
 )
 
 // worstAfter returns the widest zeroed interval of a plan.
@@ -131,7 +132,7 @@ func TestRemediesMend(t *testing.T) {
 		require.LessOrEqual(t, z.Interval95, target)
 		require.Equal(t, before, p)
 		for _, c := range after.Plan.Catches {
-			require.LessOrEqual(t, c.Radius, max(pl.LargestRing(), 100)+plate.RingStep)
+			require.LessOrEqual(t, c.Radius, max(pl.LargestRing(), 100)+room.RadiusStep)
 		}
 	})
 }
