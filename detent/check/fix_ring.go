@@ -27,7 +27,7 @@ func widerRing(pl *plate.Plate, f Finding) *Fix {
 	apart := (a.Azimuth - b.Azimuth).Wrap()
 	web := max(pl.Plan.Rules.Web, leastWeb)
 	radius := room.RoundUp(room.RingFor(apart, pl.Plan.Seat.Mouth()+web))
-	if radius > pl.LargestRing() {
+	if radius > pl.LargestRing()+Slack {
 		return nil
 	}
 	old := a.Radius

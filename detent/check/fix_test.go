@@ -148,3 +148,25 @@ func TestListOnce(t *testing.T) {
 		})
 	}
 }
+
+// TestAWiderRingJustFits: 200.2/2 - 3.2 - 4.8/2 is 94.5 but for rounding, which
+// must not take the last ring that keeps the edge rule away.
+func TestAWiderRingJustFits(t *testing.T) {
+	p := plan.NewPlan()
+	p.Base = plan.Base{Shape: plan.Disc, Diameter: 200.2, Thickness: 18, Material: "birch-plywood"}
+	p.Rules = plan.Rules{Web: 2, Edge: 3.2}
+	p.Seat.Diameter = 4.8
+	p.Catches[0].Radius = 90
+	p.Stops = []plan.Stop{{Angle: 0}, {Angle: 360 / math.Pi * math.Asin(6.8/2/94.3)}} // 94.3 would do
+	pl := plate.New(p)
+	assert.InDelta(t, 94.5, pl.LargestRing(), 1e-9)
+	for _, f := range Run(pl) {
+		if f.ID == "web-thin" {
+			fix := FixOf(pl, f)
+			require.NotNil(t, fix)
+			assert.Equal(t, 94.5, fix.Apply(p).Catches[0].Radius)
+			return
+		}
+	}
+	require.Fail(t, "the web is not thin")
+}

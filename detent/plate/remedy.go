@@ -98,7 +98,7 @@ func (r remedies) ring(m Remedy, most float64) (Remedy, bool) {
 		m.Factor = radius / now
 		return m
 	}
-	low, high := now, math.Floor(most/room.RadiusStep)*room.RadiusStep
+	low, high := now, math.Floor((most+room.Slack)/room.RadiusStep)*room.RadiusStep
 	if high <= low || !r.reaches(grow(high)) {
 		return m, false
 	}
@@ -164,7 +164,7 @@ func (pl *Plate) ReachOf(stop int, within geom.Angle) (Reach, bool) {
 	const anyRing = 10_000 // mm: what a plan may have
 	if m, ok := r.ring(Remedy{}, anyRing); ok {
 		out.Ring = room.RoundUp(r.widest() * m.Factor)
-		out.RingFits = out.Ring <= pl.LargestRing()
+		out.RingFits = out.Ring <= pl.LargestRing()+room.Slack
 	}
 	if m, ok := r.pivot(Remedy{}); ok {
 		out.Play = m.Play
