@@ -22,7 +22,7 @@ import (
 // pages are the very ones that go to the printer.
 type chartView struct {
 	w      *Window
-	paper  chart.Paper
+	paper  drawing.Paper
 	pages  []drawing.Page // nil: to be made when somebody looks
 	at     int
 	canvas *ink.Canvas
@@ -33,15 +33,15 @@ type chartView struct {
 }
 
 func newChartView(w *Window) *chartView {
-	v := &chartView{w: w, paper: chart.A4, canvas: ink.New(0, 0), number: widget.NewLabel("")}
+	v := &chartView{w: w, paper: drawing.A4, canvas: ink.New(0, 0), number: widget.NewLabel("")}
 	v.raster = canvas.NewRaster(v.paint)
 	paper := widget.NewSelect(nil, nil)
-	for _, p := range chart.Papers {
+	for _, p := range drawing.Papers {
 		paper.Options = append(paper.Options, p.Name)
 	}
 	paper.SetSelectedIndex(0)
 	paper.OnChanged = func(string) {
-		v.paper = chart.Papers[paper.SelectedIndex()]
+		v.paper = drawing.Papers[paper.SelectedIndex()]
 		v.refresh()
 	}
 	turn := func(by int) func() {

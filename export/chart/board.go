@@ -31,7 +31,7 @@ const (
 // board is one page being drawn.
 type board struct{ drawing.Page }
 
-func newBoard(p Paper) *board {
+func newBoard(p drawing.Paper) *board {
 	return &board{drawing.Page{Width: p.Width, Height: p.Height}}
 }
 
