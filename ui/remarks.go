@@ -79,6 +79,9 @@ func (r *remarks) entered() {
 
 // remarksOn returns the remarks on a field of the plan, shown in note.
 func (w *Window) remarksOn(f plan.Field, note *widget.Label) *remarks {
+	if namesMaterial(f) {
+		return w.materialRemarks(f, note)
+	}
 	switch f.Unit {
 	case millimetres:
 		return &remarks{
