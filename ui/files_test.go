@@ -276,3 +276,18 @@ func TestFileNamesOfTitles(t *testing.T) {
 		assert.Equal(t, want, opened(t, p).fileName(), "%q", title)
 	}
 }
+
+// A click beside a question takes the keys from it, and they answer all the same.
+func TestAQuestionClickedBesideIsAnsweredByKeys(t *testing.T) {
+	for key, quits := range map[fyne.KeyName]int{fyne.KeyEscape: 0, fyne.KeyReturn: 1} {
+		w := opened(t, withStops(0))
+		w.store.Load(w.store.Plan(), filepath.Join(t.TempDir(), "plate"+planSuffix))
+		w.change(t)
+		w.Quit()
+		require.NotNil(t, w.overlay())
+		w.win.Canvas().Unfocus()
+		w.win.Canvas().OnTypedKey()(&fyne.KeyEvent{Name: key})
+		assert.Nil(t, w.overlay(), key)
+		assert.Equal(t, quits, w.quits(), key)
+	}
+}
