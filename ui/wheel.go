@@ -22,14 +22,35 @@ func newWheel(turned func(*fyne.ScrollEvent)) *wheel {
 	return v
 }
 
-// underWheel lays a wheel over a form that scrolls.
-func underWheel(form *container.Scroll) *fyne.Container {
-	return container.NewStack(form, newWheel(form.Scrolled))
+// underWheel lays a wheel over a form that scrolls. Lists in it take the wheel
+// where the pointer is on them, until they come to their end.
+func underWheel(form *container.Scroll, lists ...*widget.List) *fyne.Container {
+	return container.NewStack(form, newWheel(func(e *fyne.ScrollEvent) {
+		for _, list := range lists {
+			if under(e.AbsolutePosition, list) && scrollList(list, e) {
+				return
+			}
+		}
+		form.Scrolled(e)
+	}))
 }
 
 // listWheel makes a wheel to lie over a list.
 func listWheel(list *widget.List) *wheel {
-	return newWheel(func(e *fyne.ScrollEvent) { list.ScrollToOffset(list.GetScrollOffset() - e.Scrolled.DY) })
+	return newWheel(func(e *fyne.ScrollEvent) { scrollList(list, e) })
+}
+
+// scrollList turns a list by the wheel, and reports whether it went further.
+func scrollList(list *widget.List, e *fyne.ScrollEvent) bool {
+	was := list.GetScrollOffset()
+	list.ScrollToOffset(was - e.Scrolled.DY)
+	return list.GetScrollOffset() != was
+}
+
+// under reports whether an object lies at a place of the window.
+func under(at fyne.Position, o fyne.CanvasObject) bool {
+	in := at.Subtract(fyne.CurrentApp().Driver().AbsolutePositionForObject(o))
+	return o.Visible() && in.X >= 0 && in.Y >= 0 && in.X < o.Size().Width && in.Y < o.Size().Height
 }
 
 // CreateRenderer draws nothing.

@@ -6,6 +6,9 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/test"
 	"github.com/stretchr/testify/assert"
+
+	"stopwright/detent/plan"
+	"stopwright/detent/proving"
 )
 
 // wheelOver turns the wheel by one notch down with the pointer on an object.
@@ -52,4 +55,32 @@ func TestTheWheelCoversNothing(t *testing.T) {
 	const in = 12 // px of layout: in the box to tick
 	test.TapCanvas(w.win.Canvas(), at.AddXY(in, w.row(t, 1).both.Size().Height/2))
 	assert.True(t, w.store.Plan().Stops[1].BothSides)
+}
+
+// A list in a form takes the wheel until it is at its end.
+func TestTheWheelScrollsAListInAForm(t *testing.T) {
+	p := withStops(0)
+	for range 3 * rowsShown {
+		p.Readings = append(p.Readings, plan.Reading{Measured: 0.1, Method: string(proving.Typed), Date: "2026-11-20"})
+	}
+	w := setUp(t, p, proofTab)
+	form, list := w.setting.proof.object, w.setting.proof.log.list
+	turn := func(over fyne.CanvasObject) {
+		const notch, in = -25, 6 // px of layout
+		at := fyne.CurrentApp().Driver().AbsolutePositionForObject(over).AddXY(in, in)
+		// Not by the test driver's own scrolling, which does not say where.
+		find[*wheel](w.setting.object)[0].Scrolled(&fyne.ScrollEvent{PointEvent: fyne.PointEvent{AbsolutePosition: at}, Scrolled: fyne.NewDelta(0, notch)})
+	}
+	turn(w.setting.proof.form.values[0])
+	assert.Positive(t, form.Offset.Y, "over a field")
+	form.ScrollToBottom()
+	end := form.Offset.Y
+	turn(list)
+	assert.Positive(t, list.GetScrollOffset())
+
+	const short = 2 // px of layout: the form is not at its own end
+	form.ScrollToOffset(fyne.NewPos(0, end-short))
+	list.ScrollToBottom()
+	turn(list)
+	assert.Equal(t, end, form.Offset.Y, "the list is at its end")
 }
