@@ -36,3 +36,12 @@ func nameIn(path string) (from, to int) {
 	from = len([]rune(path[:at]))
 	return from, from + len([]rune(strings.TrimSuffix(name, ending)))
 }
+
+// TypedShortcut pastes a whole path over all that stands in the field: behind the
+// folder proposed it would name nothing.
+func (e *sheetEntry) TypedShortcut(s fyne.Shortcut) {
+	if paste, ok := s.(*fyne.ShortcutPaste); ok && filepath.IsAbs(strings.TrimSpace(paste.Clipboard.Content())) {
+		e.Entry.TypedShortcut(&fyne.ShortcutSelectAll{})
+	}
+	e.Entry.TypedShortcut(s)
+}

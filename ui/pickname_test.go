@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/test"
 	"github.com/stretchr/testify/assert"
 )
 
@@ -31,4 +32,22 @@ func TestANameIsTypedOverTheOneProposed(t *testing.T) {
 	w.typeText("disc 300")
 	w.press(fyne.KeyReturn)
 	assert.Equal(t, filepath.Join(folder, "disc 300"+planSuffix), w.store.Path())
+}
+
+// A path copied elsewhere is pasted whole, a name in the place of the name.
+func TestPathsAndNamesArePasted(t *testing.T) {
+	whole := filepath.Join(t.TempDir(), "copied"+planSuffix)
+	for pasted, inFolder := range map[string]bool{whole: false, "disc 300": true} {
+		w := opened(t, withStops(0))
+		w.choose(t, "menu.file", "menu.saveas")
+		entry := find[*sheetEntry](w.overlay())[0]
+		want := pasted
+		if inFolder {
+			want = filepath.Join(filepath.Dir(entry.Text), pasted+planSuffix)
+		}
+		clipboard := test.NewClipboard()
+		clipboard.SetContent(pasted)
+		entry.TypedShortcut(&fyne.ShortcutPaste{Clipboard: clipboard})
+		assert.Equal(t, want, entry.Text)
+	}
 }
