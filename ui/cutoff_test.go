@@ -140,3 +140,14 @@ func TestTheNamesOfSizesAreNotCutOff(t *testing.T) {
 		}
 	}
 }
+
+func TestTheNumberOfASheetIsNotWrittenOver(t *testing.T) {
+	w := opened(t, withStops(0, 22.5, 45))
+	w.showPage(chartPage)
+	number := w.chart.number
+	for _, o := range w.chart.bar.Objects {
+		if o != number && o.Position().X > number.Position().X {
+			assert.GreaterOrEqual(t, o.Position().X, number.Position().X+number.MinSize().Width)
+		}
+	}
+}
