@@ -291,3 +291,17 @@ func TestAQuestionClickedBesideIsAnsweredByKeys(t *testing.T) {
 		assert.Equal(t, quits, w.quits(), key)
 	}
 }
+
+// Nobody is asked to save for the sake of a file that cannot be opened.
+func TestAFileThatCannotBeReadIsToldAtOnce(t *testing.T) {
+	cut := filepath.Join(t.TempDir(), "cut"+planSuffix)
+	require.NoError(t, os.WriteFile(cut, []byte(`{"format": "stopw`), 0o600))
+	w := opened(t, withStops(0))
+	w.change(t)
+	w.OpenFile(cut)
+	assert.Contains(t, w.asked(t), w.words.Text("ask.failed"))
+	assert.NotContains(t, w.asked(t), w.words.Text("ask.unsaved.text"))
+	w.answer(t, "ask.ok")
+	assert.Nil(t, w.overlay())
+	assert.True(t, w.store.Unsaved())
+}
