@@ -29,6 +29,7 @@ type chartView struct {
 	raster *canvas.Raster
 	scroll *container.Scroll
 	number *widget.Label
+	bar    *fyne.Container // number and what is beside it
 	object fyne.CanvasObject
 }
 
@@ -50,13 +51,13 @@ func newChartView(w *Window) *chartView {
 			v.show()
 		}
 	}
-	bar := container.NewHBox(
+	v.bar = container.NewHBox(
 		iconButton(theme.NavigateBackIcon(), turn(-1)), v.number, iconButton(theme.NavigateNextIcon(), turn(1)),
 		layout.NewSpacer(), paper,
 		widget.NewButton(w.words.Text("chart.export"), w.askExport),
 	)
 	v.scroll = container.NewScroll(container.New(sheetLayout{v}, v.raster))
-	v.object = container.NewBorder(bar, nil, nil, nil, v.scroll)
+	v.object = container.NewBorder(v.bar, nil, nil, nil, v.scroll)
 	return v
 }
 
@@ -100,6 +101,7 @@ func (v *chartView) show() {
 	v.make()
 	v.at = min(max(v.at, 0), len(v.pages)-1)
 	v.number.SetText(v.w.words.Text("chart.page", words.Args{"N": v.at + 1, "Of": len(v.pages)}))
+	v.bar.Refresh() // the number has another width
 	v.scroll.Refresh()
 	v.raster.Refresh()
 }

@@ -78,7 +78,7 @@ func newPartsPanel(w *Window) *partsPanel {
 	// An accordion in a box of its own keeps to its height and does not stretch.
 	p.scroll = container.NewVScroll(container.NewVBox(p.accordion))
 	p.explain = newExplainer(w)
-	p.object = container.NewBorder(nil, p.explain.object, nil, nil, p.scroll)
+	p.object = container.NewBorder(nil, p.explain.object, nil, nil, underWheel(p.scroll))
 	p.refresh()
 	return p
 }

@@ -90,7 +90,7 @@ func (t benchTheme) Color(name fyne.ThemeColorName, desktop fyne.ThemeVariant) c
 	case theme.ColorNameMenuBackground, theme.ColorNameOverlayBackground:
 		return p.Paper
 	case theme.ColorNameForeground:
-		return p.Ink
+		return menuInk(p.Ink)
 	case theme.ColorNameButton:
 		return mix(p.Paper, p.Ink, 0.14)
 	case theme.ColorNameDisabledButton:
