@@ -54,15 +54,15 @@ func known(x float64, ok bool) *float64 {
 }
 
 // dent estimates the mark that a ball pressing with a force (N) leaves on the
-// seats' face at its first pass. It is false where the hardness of the part's
-// material is not known, and where the ball would sink in beyond its half.
+// seats' face, or on the wear ring let into it, at its first pass. It is false
+// where the hardness of that material is not known, and where the ball would sink
+// in beyond its half.
 func (r Report) dent(force float64) (ball.Dent, bool) {
-	p := r.Plate.Plan
-	name := p.Base.Material
-	if r.Plate.SeatsPart == plan.PartTurntable {
-		name = p.Turntable.Material
+	p, face := r.Plate.Plan, r.Plate.SeatsPart
+	if plate.ThicknessOf(p, plan.PartWearRing) > 0 {
+		face = plan.PartWearRing
 	}
-	m, ok := stock.FindMaterial(name)
+	m, ok := stock.FindMaterial(plate.MaterialOf(p, face))
 	if !ok || !m.Hardness.Known() {
 		return ball.Dent{}, false
 	}

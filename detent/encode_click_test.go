@@ -141,4 +141,9 @@ func TestTrackDentIsInThePartWithTheSeats(t *testing.T) {
 			assert.InDelta(t, 5-math.Sqrt(25-riding*100/(math.Pi*c.hardness)), got["track_dent"], clickRounding)
 		})
 	}
+	ringed := clicksOf(t, threeFourFive(func(p *plan.Plan) {
+		p.Base.Material = "yellow-birch"
+		p.Making.WearRing.Width, p.Making.WearRing.Material = 24, "sugar-maple"
+	}))[0]
+	assert.InDelta(t, 5-math.Sqrt(25-riding*100/(math.Pi*6400)), ringed["track_dent"], clickRounding, "in the wear ring that the ball runs on")
 }

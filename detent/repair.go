@@ -72,8 +72,8 @@ func (r Report) filled(kind RepairKind, seat int, move float64) Repair {
 	if move < 0 {
 		out.Towards = (s.Azimuth - 90).Wrap()
 	}
-	out.Beside = math.Abs(move) >= mouth+p.Rules.Web
 	off := out.New.Distance(out.Old)
+	out.Beside = off >= mouth+p.Rules.Web-check.Slack
 	if kind == Plug && out.Beside {
 		off, wall = 0, 0 // it only fills the old hole
 	}
@@ -102,23 +102,30 @@ func (r Report) filled(kind RepairKind, seat int, move float64) Repair {
 }
 
 // holds reports whether a plug keeps off the part's edges and its other
-// features, and the new seat off the other seats.
+// features, and the new seat off other seats; a new seat that is not inside the
+// plug keeps off edges and features too.
 func (r Report) holds(x Repair, seat, own int) bool {
 	pl, p := r.Plate, r.Plate.Plan
-	half, bore := x.Diameter/2, plate.BoreOf(p, pl.SeatsPart)
-	if plate.OutlineOf(p, pl.SeatsPart).Inside(x.Old)-half < p.Rules.Edge-check.Slack {
-		return false
-	}
-	if bore > 0 && x.Old.Norm()-bore/2-half < p.Rules.Edge-check.Slack {
-		return false
-	}
-	for i, f := range x.Trial.Plate.Features {
-		if i != own && f.Part == pl.SeatsPart && f.Clear(x.Old, half) < p.Rules.Web-check.Slack {
+	mouth := p.Seat.Mouth()
+	fits := func(at geom.Point, half float64) bool {
+		if plate.OutlineOf(p, pl.SeatsPart).Inside(at)-half < p.Rules.Edge-check.Slack {
 			return false
 		}
+		if bore := plate.BoreOf(p, pl.SeatsPart); bore > 0 && at.Norm()-bore/2-half < p.Rules.Edge-check.Slack {
+			return false
+		}
+		for i, f := range x.Trial.Plate.Features {
+			if i != own && f.Part == pl.SeatsPart && f.Clear(at, half) < p.Rules.Web-check.Slack {
+				return false
+			}
+		}
+		return true
+	}
+	if !fits(x.Old, x.Diameter/2) || x.Beside && !fits(x.New, mouth/2) {
+		return false
 	}
 	for i, s := range pl.Seats {
-		if i != seat && s.Centre.Distance(x.New)-p.Seat.Mouth() < p.Rules.Web-check.Slack {
+		if i != seat && s.Centre.Distance(x.New)-mouth < p.Rules.Web-check.Slack {
 			return false
 		}
 	}

@@ -85,7 +85,8 @@ func (r Report) moved(turn geom.Angle, wider float64) Repair {
 	out.Trial = Solve(trial)
 	for _, f := range out.Trial.Findings {
 		inTheWay := slices.ContainsFunc(f.Features, func(k int) bool {
-			return out.Trial.Plate.Features[k].Index >= added && !out.Trial.Plate.Features[k].Screw
+			left := out.Trial.Plate.Features[k]
+			return left.Own() && left.Index >= added
 		})
 		if f.Severity == check.Error && (inTheWay || count(out.Trial.Findings, f.ID) > count(r.Findings, f.ID)) {
 			out.InTheWay = append(out.InTheWay, f)

@@ -11,6 +11,7 @@ import (
 	"stopwright/detent/check"
 	"stopwright/detent/geom"
 	"stopwright/detent/plan"
+	"stopwright/detent/plate"
 )
 
 // mendPlan is a table of few stops with room round its seats: mouth 4.5 mm, ring
@@ -94,6 +95,22 @@ func TestPlugRoomElsewhere(t *testing.T) {
 	screw.Features[0].Y -= 1e-3
 	assert.False(t, repair(t, screw, 0, 0.8, detent.Plug).Fits)
 
+	// The new seat, 7 mm of arc clockwise, is not inside the plug: it keeps the
+	// rules itself.
+	const move, ring, mouth = 7.0, 105.0, 2.25
+	at := geom.Polar(ring, geom.FromRadians(move/ring))
+	far := mendPlan(0)
+	far.Features = []plan.Feature{{Part: plan.PartBase, Kind: plan.Hole, X: at.X, Y: at.Y + mouth + 2 + 2.5, Diameter: 5}}
+	assert.True(t, repair(t, far, 0, move, detent.Plug).Fits, "the web rule to a screw hole exactly")
+	far.Features[0].Y -= 1e-3
+	assert.False(t, repair(t, far, 0, move, detent.Plug).Fits, "the new seat runs into a screw hole")
+	side := mendPlan(90)
+	side.Travel.To = 90
+	side.Base.Width, side.Base.Depth = 300, 2*(at.X+mouth+4)
+	assert.True(t, repair(t, side, 0, -move, detent.Plug).Fits, "the edge rule exactly")
+	side.Base.Depth -= 1e-3
+	assert.False(t, repair(t, side, 0, -move, detent.Plug).Fits, "the new seat is too near the far edge")
+
 	beside := mendPlan(0, 7)
 	assert.False(t, repair(t, beside, 0, 7, detent.Plug).Fits, "the new seat would lie in the next one")
 }
@@ -135,9 +152,60 @@ func TestCleanGroundOfAFullTurn(t *testing.T) {
 	assert.False(t, detent.Solve(p).Clean().Fits, "no ring on so narrow a band")
 }
 
+// TestCleanGroundBesideFaultsOfOthers: what was wrong with a fitting before is
+// not in the way of the pattern.
+func TestCleanGroundBesideFaultsOfOthers(t *testing.T) {
+	p := mendPlan(-45, -22.5, 0, 22.5, 45)
+	p.Making.Fence = plan.FenceSlots{Width: 8, Length: 60, Spacing: 200, Y: p.Base.Depth / 2}
+	r := detent.Solve(p)
+	require.Contains(t, idsOf(r), "fitting-edge", "the slots run off the base")
+	x := r.Clean()
+	assert.True(t, x.Fits)
+	assert.Equal(t, idsOf(r), idsOf(x.Trial), "nothing new is wrong")
+}
+
+func idsOf(r detent.Report) []string {
+	var out []string
+	for _, f := range r.Findings {
+		out = append(out, f.ID)
+	}
+	return out
+}
+
 func hasErrors(r detent.Report) bool {
 	worst, _ := r.Worst()
 	return worst == check.Error
+}
+
+// TestAPairIsMendedByBothItsSeats lays both seats of a stop that is off where its
+// move says, and has the plate itself say what the stop then is.
+func TestAPairIsMendedByBothItsSeats(t *testing.T) {
+	for _, in := range []plan.Part{plan.PartTurntable, plan.PartBase} {
+		p := mendPlan(-45, -30, -15, 0, 15, 30, 45)
+		p.Arrangement.CatchIn = in
+		p.Catches = append(p.Catches, plan.Placement{Name: "B", Azimuth: 150, Radius: 60})
+		for i := range p.Stops {
+			p.Stops[i].Catches = []string{"A", "B"}
+			off := 0.0
+			if i == 5 {
+				off = 0.5
+			}
+			p.Readings = append(p.Readings, plan.Reading{Angle: p.Stops[i].Angle, Measured: p.Stops[i].Angle + off})
+		}
+		r := detent.Solve(p)
+		v, ok := r.Proving()
+		require.True(t, ok)
+		bad := v.Seats[5]
+		require.True(t, bad.Out)
+		require.InDelta(t, 0.5, bad.Own, 1e-9)
+		for _, seat := range r.Plate.Stops[5].Seats {
+			at := plate.AtDrill(r.Plate.SeatsPart, r.RepairsOf(seat, bad.Move)[0].New)
+			p.AsDrilled = append(p.AsDrilled, plan.AsDrilled{Angle: 30, Catch: p.Catches[r.Plate.Seats[seat].Catch].Name, X: at.X, Y: at.Y})
+		}
+		mended, ok := detent.Solve(p).Plate.ReallyOff(5)
+		require.True(t, ok)
+		assert.InDelta(t, -0.5, mended.Degrees(), 1e-9, "what the move makes of a true stop, and takes off this one")
+	}
 }
 
 func TestHolesAreAsSeenAtTheDrill(t *testing.T) {

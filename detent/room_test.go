@@ -280,3 +280,22 @@ func TestPairs(t *testing.T) {
 	assert.InEpsilon(t, 2*p.Turntable.RadialPlay/100, k.Takes().Radians(), 1e-9)
 	assert.Less(t, k.Std(), k.StdAlone())
 }
+
+// TestPairsAgreeWithTrueness: what a pair's stop is worth is said in two places,
+// for rings alike and unlike.
+func TestPairsAgreeWithTrueness(t *testing.T) {
+	for _, radius := range []float64{105, 60} {
+		p := mendPlan(0, 30)
+		p.Catches = append(p.Catches, plan.Placement{Name: "B", Azimuth: 160, Radius: radius})
+		for i := range p.Stops {
+			p.Stops[i].Catches = []string{"A", "B"}
+		}
+		p.Turntable.RadialPlay = 0.2
+		r := detent.Solve(p)
+		e, ok := r.Plate.Trueness.Drilled(0)
+		require.True(t, ok)
+		rest := e.Share(plate.BallRest) // the balls' own rest is not the pair's
+		const exact = 1e-12
+		assert.InDelta(t, e.Std.Degrees()*math.Sqrt(1-rest), r.Pairs()[0].Std().Degrees(), exact)
+	}
+}

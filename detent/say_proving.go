@@ -101,7 +101,11 @@ func (v Proving) saySeats(r Report, say func(string, words.Args)) {
 	for _, s := range v.Seats {
 		if s.Out {
 			out++
-			say("seat."+clockwiseWord(s.Move), words.Args{
+			of := "seat."
+			if len(r.Plate.Stops[s.Stop].Seats) > 1 {
+				of = "seats."
+			}
+			say(of+clockwiseWord(s.Move), words.Args{
 				"Angle": words.Deg(v.Stops[s.Stop]), "Own": words.Deg(s.Own), "Move": words.MM(math.Abs(s.Move)),
 			})
 		} else if math.Abs(s.Own) > target {

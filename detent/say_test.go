@@ -14,6 +14,7 @@ import (
 	"stopwright/detent"
 	"stopwright/detent/geom"
 	"stopwright/detent/plan"
+	"stopwright/detent/plan/plantest"
 )
 
 // requireSaid checks that sentences have all their words and all their numbers.
@@ -37,7 +38,7 @@ func TestWhatWasMeasuredIsToldInSentences(t *testing.T) {
 			fenceTurned: draw("turned", 0.5), bad: 36, along: draw("along", 1), play: math.Abs(draw("play", 0.1)),
 			noise: math.Abs(draw("noise", 0.03)), marking: math.Abs(draw("marking", 0.2)),
 		}
-		p := provedPlan(rapid.SampledFrom(arrangements).Draw(t, "arrangement"))
+		p := provedPlan(rapid.SampledFrom(plantest.Arrangements).Draw(t, "arrangement"))
 		p.Stops = p.Stops[:rapid.IntRange(1, len(p.Stops)).Draw(t, "stops")]
 		b.measure(&p, rand.New(rand.NewPCG(uint64(rapid.IntRange(0, 1000).Draw(t, "seed")), 1)))
 		p.Readings = p.Readings[:rapid.IntRange(0, len(p.Readings)).Draw(t, "readings")]

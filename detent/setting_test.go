@@ -14,16 +14,9 @@ import (
 	"stopwright/detent"
 	"stopwright/detent/geom"
 	"stopwright/detent/plan"
+	"stopwright/detent/plan/plantest"
 	"stopwright/detent/proving"
 )
-
-// arrangements are the four ways a plate can be built.
-var arrangements = []plan.Arrangement{
-	{CatchIn: plan.PartTurntable, PositiveTurn: plan.Clockwise},
-	{CatchIn: plan.PartTurntable, PositiveTurn: plan.Counterclockwise},
-	{CatchIn: plan.PartBase, PositiveTurn: plan.Clockwise},
-	{CatchIn: plan.PartBase, PositiveTurn: plan.Counterclockwise},
-}
 
 // shopBuild is a plate as it really came out: mm and degrees.
 type shopBuild struct {
@@ -119,7 +112,7 @@ func TestASimulatedBuildIsDiagnosed(t *testing.T) {
 		offset: 1.4, fence: -3.2, patternOff: geom.Point{X: 0.4, Y: -0.3}, fenceTurned: 0.25,
 		bad: 36, along: 0.8, play: 0.06, noise: 0.02, marking: 0.1,
 	}
-	for k, a := range arrangements {
+	for k, a := range plantest.Arrangements {
 		p := provedPlan(a)
 		b.measure(&p, rand.New(rand.NewPCG(11, uint64(k))))
 		require.NoError(t, plan.Validate(p))
@@ -192,7 +185,7 @@ func TestCrossingsOfThePlan(t *testing.T) {
 }
 
 func TestSectionsAreNullWithoutTheirKeys(t *testing.T) {
-	m := reported(t, provedPlan(arrangements[0]))
+	m := reported(t, provedPlan(plantest.Arrangements[0]))
 	assert.Nil(t, m["cut_line"])
 	assert.Nil(t, m["proving"])
 	assert.Contains(t, m, "cut_line")
@@ -200,7 +193,7 @@ func TestSectionsAreNullWithoutTheirKeys(t *testing.T) {
 }
 
 func TestMarksTooCloseTogetherNameAnother(t *testing.T) {
-	p := provedPlan(arrangements[0])
+	p := provedPlan(plantest.Arrangements[0])
 	tool := plan.NewTool()
 	tool.Marks = []plan.Mark{{Angle: 0, X: 100}, {Angle: 15, X: 101}}
 	p.Tool = &tool
@@ -213,7 +206,7 @@ func TestMarksTooCloseTogetherNameAnother(t *testing.T) {
 }
 
 func TestReadingsThatDoNotCount(t *testing.T) {
-	p := provedPlan(arrangements[0])
+	p := provedPlan(plantest.Arrangements[0])
 	p.Readings = []plan.Reading{
 		{Angle: 36, Measured: 36.5, Date: "2026-01-01"},
 		{Angle: 36, Measured: 36.1, Date: "2026-11-20"},
@@ -261,7 +254,7 @@ func TestManyReadings(t *testing.T) {
 // tenth of a degree, another stop a little off is not called out although the
 // rest happen to agree.
 func TestRepeatedReadingsKeepNoiseHonest(t *testing.T) {
-	p := provedPlan(arrangements[0])
+	p := provedPlan(plantest.Arrangements[0])
 	at := func(angle, off float64) {
 		p.Readings = append(p.Readings, plan.Reading{Angle: angle, Measured: angle + off})
 	}
@@ -279,7 +272,7 @@ func TestRepeatedReadingsKeepNoiseHonest(t *testing.T) {
 }
 
 func TestTrendTakesTheWholeLog(t *testing.T) {
-	p := provedPlan(arrangements[0])
+	p := provedPlan(plantest.Arrangements[0])
 	p.ReadingsSince = "2026-06-01"
 	p.Readings = []plan.Reading{
 		{Angle: 36, Measured: 36.3, Date: "2026-03-01"},

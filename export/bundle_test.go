@@ -10,9 +10,9 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"stopwright/assets/words"
+	"stopwright/assets/words/wordstest"
 	"stopwright/detent/plan"
 	"stopwright/export"
-	"stopwright/export/chart"
 	"stopwright/export/drawing"
 	"stopwright/export/dxf"
 )
@@ -128,7 +128,7 @@ func TestExportPrintsTheDateAndUsesThePaper(t *testing.T) {
 			q.Date = "2026-11-20"
 		}
 		if dir == letter {
-			q.Paper = chart.Letter
+			q.Paper = drawing.Letter
 		}
 		_, err := export.Export(report(t), q)
 		require.NoError(t, err)
@@ -226,7 +226,7 @@ func TestExportRefusesToWriteAFileTwice(t *testing.T) {
 			var clash *export.ClashError
 			require.ErrorAs(t, err, &clash)
 			assert.Equal(t, c.plan, clash.Plan)
-			saidInGerman(t, clash)
+			wordstest.SaidInGerman(t, clash)
 			assert.Equal(t, before, entries(t, dir))
 			assert.Equal(t, "the plan", get(t, plan))
 			assert.Equal(t, "old", get(t, one))

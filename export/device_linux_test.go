@@ -10,6 +10,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"stopwright/assets/words/wordstest"
 	"stopwright/export"
 )
 
@@ -74,7 +75,7 @@ func TestExportNamesWhatItHadWrittenAlready(t *testing.T) {
 	require.ErrorIs(t, err, syscall.ENOSPC)
 	assert.Equal(t, []string{os.DevNull}, written)
 	assert.ErrorContains(t, err, "already written: "+os.DevNull)
-	saidInGerman(t, err)
+	wordstest.SaidInGerman(t, err)
 }
 
 func TestReadPlanFromADeviceWithoutEnd(t *testing.T) {

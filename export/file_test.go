@@ -12,6 +12,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"stopwright/assets/words/wordstest"
 	"stopwright/detent/plan"
 	"stopwright/export"
 )
@@ -138,7 +139,7 @@ func TestWriteFileSaysWhyNot(t *testing.T) {
 			err := export.WriteFile(c.path, text("new"))
 			require.ErrorContains(t, err, c.says)
 			assert.NotContains(t, err.Error(), "\n")
-			saidInGerman(t, err)
+			wordstest.SaidInGerman(t, err)
 			assert.Equal(t, []string{"file", "round"}, entries(t, dir))
 			assert.Equal(t, "old", get(t, file))
 		})
@@ -197,7 +198,7 @@ func TestReadPlanSaysWhyNot(t *testing.T) {
 		t.Run(name, func(t *testing.T) {
 			_, err := export.ReadPlan(c.path)
 			require.ErrorContains(t, err, `cannot read "`+c.path+`": `+c.says)
-			saidInGerman(t, err)
+			wordstest.SaidInGerman(t, err)
 			if c.is != nil {
 				assert.ErrorIs(t, err, c.is)
 			}

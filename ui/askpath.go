@@ -4,7 +4,6 @@ import (
 	"path/filepath"
 	"strings"
 
-	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
 )
@@ -27,11 +26,11 @@ func (w *Window) askPath(title, path string, then func(path string)) {
 // filled reports whether there is a path in the field.
 func (e *sheetEntry) filled() bool { return strings.TrimSpace(e.Text) != "" }
 
-// showAt shows a field's sheet, ready to type at the end of what stands there.
+// showAt shows a field's sheet, ready to type over the name that stands there.
 func (w *Window) showAt(entry *sheetEntry) {
 	entry.sheet.dialog.Show()
 	w.focus(entry)
-	entry.TypedKey(&fyne.KeyEvent{Name: fyne.KeyEnd})
+	entry.pickName()
 }
 
 // folderButton makes a button that puts the path in an entry into a folder
@@ -41,6 +40,7 @@ func (w *Window) folderButton(entry *sheetEntry) *widget.Button {
 		w.askFolder(filepath.Dir(filepath.Clean(entry.Text)), func(folder string) {
 			entry.SetText(filepath.Join(folder, filepath.Base(entry.Text)))
 			w.focus(entry)
+			entry.pickName()
 		})
 	})
 }

@@ -22,26 +22,27 @@ import (
 // pages are the very ones that go to the printer.
 type chartView struct {
 	w      *Window
-	paper  chart.Paper
+	paper  drawing.Paper
 	pages  []drawing.Page // nil: to be made when somebody looks
 	at     int
 	canvas *ink.Canvas
 	raster *canvas.Raster
 	scroll *container.Scroll
 	number *widget.Label
+	bar    *fyne.Container // number and what is beside it
 	object fyne.CanvasObject
 }
 
 func newChartView(w *Window) *chartView {
-	v := &chartView{w: w, paper: chart.A4, canvas: ink.New(0, 0), number: widget.NewLabel("")}
+	v := &chartView{w: w, paper: drawing.A4, canvas: ink.New(0, 0), number: widget.NewLabel("")}
 	v.raster = canvas.NewRaster(v.paint)
 	paper := widget.NewSelect(nil, nil)
-	for _, p := range chart.Papers {
+	for _, p := range drawing.Papers {
 		paper.Options = append(paper.Options, p.Name)
 	}
 	paper.SetSelectedIndex(0)
 	paper.OnChanged = func(string) {
-		v.paper = chart.Papers[paper.SelectedIndex()]
+		v.paper = drawing.Papers[paper.SelectedIndex()]
 		v.refresh()
 	}
 	turn := func(by int) func() {
@@ -50,13 +51,13 @@ func newChartView(w *Window) *chartView {
 			v.show()
 		}
 	}
-	bar := container.NewHBox(
+	v.bar = container.NewHBox(
 		iconButton(theme.NavigateBackIcon(), turn(-1)), v.number, iconButton(theme.NavigateNextIcon(), turn(1)),
 		layout.NewSpacer(), paper,
 		widget.NewButton(w.words.Text("chart.export"), w.askExport),
 	)
 	v.scroll = container.NewScroll(container.New(sheetLayout{v}, v.raster))
-	v.object = container.NewBorder(bar, nil, nil, nil, v.scroll)
+	v.object = container.NewBorder(v.bar, nil, nil, nil, v.scroll)
 	return v
 }
 
@@ -89,13 +90,18 @@ func (v *chartView) refresh() {
 }
 
 // forget drops the sheets: they are made anew when somebody looks.
-func (v *chartView) forget() { v.pages = nil }
+func (v *chartView) forget() {
+	if v != nil { // else the page was never turned to
+		v.pages = nil
+	}
+}
 
 // show shows the sheet the reader has turned to.
 func (v *chartView) show() {
 	v.make()
 	v.at = min(max(v.at, 0), len(v.pages)-1)
 	v.number.SetText(v.w.words.Text("chart.page", words.Args{"N": v.at + 1, "Of": len(v.pages)}))
+	v.bar.Refresh() // the number has another width
 	v.scroll.Refresh()
 	v.raster.Refresh()
 }

@@ -21,12 +21,13 @@ func (w *Window) clickWords(p plan.Plan, k plate.Click) string {
 	}
 	h, _ := k.Home()
 	torques, _ := k.Torques()
+	onTrack, _ := k.DeadBand(0, k.Drag) // of a ball on its track
 	args := words.Args{
 		"Drop": words.MM(h.Drop), "Contact": words.Deg(h.Angle), "Force": words.N(h.Force),
 		"Holding": words.NM(torques.Holding), "Centring": words.NM(torques.Centring), "Drag": words.NM(k.Drag),
 		"Handle": words.N(force(torques.Holding, handle)), "Arm": words.MM(handle),
-		"Rim":     words.N(force(torques.Holding, p.Turntable.Diameter/2)),
-		"Capture": words.Deg(k.Capture()), "Play": words.Deg(h.PlayAngle), "Dead": words.Deg(k.Dead.RestsAngle),
+		"Rim":   words.N(force(torques.Holding, p.Turntable.Diameter/2)),
+		"Pulls": words.Deg(onTrack.PullsAngle), "Capture": words.Deg(k.Capture()), "Play": words.Deg(h.PlayAngle), "Dead": words.Deg(k.Dead.RestsAngle),
 	}
 	lines := []string{t("click.rests."+h.Rest.String(), args), t("click.holds", args), t("click.homes", args)}
 	if torques.Centring <= k.Drag {

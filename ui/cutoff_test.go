@@ -122,3 +122,32 @@ func TestTheSizesOfTheCouponAreNotCutOff(t *testing.T) {
 		w.press(fyne.KeyEscape)
 	}
 }
+
+func TestTheNamesOfSizesAreNotCutOff(t *testing.T) {
+	w := opened(t, withStops(0, 22.5, 45))
+	w.win.Resize(commonScreen)
+	for _, language := range words.Languages() {
+		w.speak(language)
+		for i, s := range w.parts.sections {
+			w.parts.accordion.Open(i)
+			for k, r := range s.rows {
+				for _, name := range find[*widget.Label](r.object) {
+					if name.Truncation == fyne.TextTruncateEllipsis {
+						assert.LessOrEqual(t, widget.NewLabel(name.Text).MinSize().Width, name.Size().Width, "%s %s: %s", language, s.made[k], name.Text)
+					}
+				}
+			}
+		}
+	}
+}
+
+func TestTheNumberOfASheetIsNotWrittenOver(t *testing.T) {
+	w := opened(t, withStops(0, 22.5, 45))
+	w.showPage(chartPage)
+	number := w.chart.number
+	for _, o := range w.chart.bar.Objects {
+		if o != number && o.Position().X > number.Position().X {
+			assert.GreaterOrEqual(t, o.Position().X, number.Position().X+number.MinSize().Width)
+		}
+	}
+}

@@ -26,6 +26,8 @@ type valueEntry struct {
 
 	shown      string // the plan's value as last shown
 	committing bool
+	active     bool // it has the keys
+	clicked    bool // the press of the mouse that gave it them
 }
 
 func newValueEntry(value func() string, read func(string) (func() error, error), tell func(error)) *valueEntry {
@@ -98,6 +100,7 @@ func (e *valueEntry) offer(show func(under *valueEntry)) {
 // FocusGained selects the whole value, ready to be typed over.
 func (e *valueEntry) FocusGained() {
 	e.Entry.FocusGained()
+	e.active = true
 	e.TypedShortcut(&fyne.ShortcutSelectAll{})
 	if e.focused != nil {
 		e.focused()
@@ -108,6 +111,7 @@ func (e *valueEntry) FocusGained() {
 // FocusLost hands back what was typed.
 func (e *valueEntry) FocusLost() {
 	e.Entry.FocusLost()
+	e.active = false
 	e.commit()
 	e.remarks.clear()
 }

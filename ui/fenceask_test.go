@@ -91,6 +91,7 @@ func TestAPastedAngleIsAskedAbout(t *testing.T) {
 	assert.Empty(t, w.asksAbout(), "not before it is added")
 	w.answer(t, "offer.add")
 	assert.Equal(t, about675, w.asksAbout())
+	assert.Equal(t, w.stops.head.MinSize().Height, w.stops.head.Size().Height, "no row lies over the answers")
 }
 
 // Where the plan has the stop from square already, the one from the fence goes.

@@ -123,6 +123,8 @@ func (w *Window) setField(f plan.Field) error {
 func (w *Window) readField(f plan.Field, text string) (func() error, error) {
 	var err error
 	switch {
+	case namesMaterial(f):
+		f.Text = w.readMaterial(text)
 	case f.Kind == plan.TextField:
 		f.Text = text
 	case f.Unit == millimetres:
@@ -198,6 +200,8 @@ func (w *Window) quantity(unit string, x float64) string {
 // fieldText returns a field's value as it is shown.
 func (w *Window) fieldText(f plan.Field) string {
 	switch {
+	case namesMaterial(f):
+		return w.materialText(f.Text)
 	case f.Kind == plan.TextField || f.Kind == plan.ChoiceField:
 		return f.Text
 	case f.Unit == millimetres:

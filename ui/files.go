@@ -61,10 +61,15 @@ func (w *Window) New() {
 // OpenFile opens a plan file, once changes are saved or given up.
 func (w *Window) OpenFile(path string) { w.openThen(path, func() {}) }
 
-// openThen opens a plan file and, if that can be done, goes on.
+// openThen opens a plan file and, if that can be done, goes on. Of one that
+// cannot be read that is told before anything is asked.
 func (w *Window) openThen(path string, then func()) {
+	if _, _, err := diskfile.Read(path); err != nil {
+		w.tellError(err)
+		return
+	}
 	w.unlessUnsaved(func() {
-		p, f, err := diskfile.Read(path)
+		p, f, err := diskfile.Read(path) // as it is now: the plan may have been saved to it
 		if err != nil {
 			w.tellError(err)
 			return

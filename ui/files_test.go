@@ -276,3 +276,32 @@ func TestFileNamesOfTitles(t *testing.T) {
 		assert.Equal(t, want, opened(t, p).fileName(), "%q", title)
 	}
 }
+
+// A click beside a question takes the keys from it, and they answer all the same.
+func TestAQuestionClickedBesideIsAnsweredByKeys(t *testing.T) {
+	for key, quits := range map[fyne.KeyName]int{fyne.KeyEscape: 0, fyne.KeyReturn: 1} {
+		w := opened(t, withStops(0))
+		w.store.Load(w.store.Plan(), filepath.Join(t.TempDir(), "plate"+planSuffix))
+		w.change(t)
+		w.Quit()
+		require.NotNil(t, w.overlay())
+		w.win.Canvas().Unfocus()
+		w.win.Canvas().OnTypedKey()(&fyne.KeyEvent{Name: key})
+		assert.Nil(t, w.overlay(), key)
+		assert.Equal(t, quits, w.quits(), key)
+	}
+}
+
+// Nobody is asked to save for the sake of a file that cannot be opened.
+func TestAFileThatCannotBeReadIsToldAtOnce(t *testing.T) {
+	cut := filepath.Join(t.TempDir(), "cut"+planSuffix)
+	require.NoError(t, os.WriteFile(cut, []byte(`{"format": "stopw`), 0o600))
+	w := opened(t, withStops(0))
+	w.change(t)
+	w.OpenFile(cut)
+	assert.Contains(t, w.asked(t), w.words.Text("ask.failed"))
+	assert.NotContains(t, w.asked(t), w.words.Text("ask.unsaved.text"))
+	w.answer(t, "ask.ok")
+	assert.Nil(t, w.overlay())
+	assert.True(t, w.store.Unsaved())
+}

@@ -120,7 +120,7 @@ func newFindingRow(l *findingList) *findingRow {
 	r := &findingRow{
 		l: l, sign: widget.NewIcon(nil), text: widget.NewLabel(""), fix: widget.NewButton("", nil),
 	}
-	r.box = container.NewBorder(nil, nil, r.sign, container.NewCenter(r.fix), r.text)
+	r.box = container.New(&findingBox{}, r.sign, r.text, r.fix)
 	r.ExtendBaseWidget(r)
 	return r
 }

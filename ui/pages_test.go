@@ -91,3 +91,48 @@ func TestTheChartFollowsThePlan(t *testing.T) {
 	w.showPage(chartPage)
 	assert.NotNil(t, w.chart.pages)
 }
+
+func TestAPageIsMadeWhenItIsFirstTurnedTo(t *testing.T) {
+	w := opened(t, withStops(0, 36))
+	made := func() (ids []pageID) {
+		for _, p := range w.pageList {
+			if p.object != nil {
+				ids = append(ids, p.id)
+			}
+		}
+		return ids
+	}
+	require.Equal(t, []pageID{platePage}, made(), "at the start only what is seen")
+
+	require.NoError(t, w.store.Edit("drill", func(p *plan.Plan) { p.Shop.Method = plan.MethodRouterTight }))
+	w.showPage(truthPage)
+	require.Equal(t, []pageID{platePage, truthPage}, made())
+	assert.Contains(t, w.truth.method.Text, w.words.Text("choice."+plan.MethodRouterTight), "the plan as it is now")
+	assert.Equal(t, w.pages.Selected().Content.Size(), w.truth.object.Size(), "as large as its place")
+	first := w.truth
+
+	w.speak("de")
+	require.Equal(t, []pageID{platePage, truthPage}, made(), "made anew in the other language, and only what was seen")
+	assert.NotSame(t, first, w.truth)
+	assert.Contains(t, w.truth.method.Text, w.words.Text("choice."+plan.MethodRouterTight))
+	for _, p := range w.pageList {
+		w.showPage(p.id)
+	}
+	assert.Len(t, made(), len(w.pageList))
+}
+
+func TestAPageMadeLateShowsThePlanAsItIs(t *testing.T) {
+	w := opened(t, withStops(0, 15, 30))
+	require.NoError(t, w.store.Edit("wider", func(p *plan.Plan) { p.Seat.Diameter = 4.8 }))
+	w.showPage(clickPage)
+	assert.InDelta(t, 2.4, w.clicks.click.Contour().Mouth(), 1e-9, "half of what was typed before it was made")
+	require.NoError(t, w.store.Replace("another", withStops(0, 45)))
+	w.showPage(truthPage)
+	assert.Contains(t, w.truth.says.Text, "Stop 45°, the least true")
+	w.showPage(chartPage)
+	assert.NotEmpty(t, w.chart.pages)
+	w.store.Undo()
+	assert.Contains(t, w.truth.says.Text, "Stop 45°", "what is out of sight waits")
+	w.showPage(truthPage)
+	assert.NotContains(t, w.truth.says.Text, "45°")
+}

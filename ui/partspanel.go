@@ -64,19 +64,21 @@ type section struct {
 }
 
 func newPartsPanel(w *Window) *partsPanel {
-	p := &partsPanel{w: w, accordion: widget.NewAccordion()}
-	p.accordion.MultiOpen = true
+	p := &partsPanel{w: w}
+	var items []*widget.AccordionItem // all at once: each that is appended draws all anew
 	for _, g := range groups {
 		s := newSection(w, g)
 		p.sections = append(p.sections, s)
 		item := widget.NewAccordionItem(w.words.Text(g.key), container.NewVBox(s.head, s.box))
 		item.Open = g.open
-		p.accordion.Append(item)
+		items = append(items, item)
 	}
+	p.accordion = widget.NewAccordion(items...)
+	p.accordion.MultiOpen = true
 	// An accordion in a box of its own keeps to its height and does not stretch.
 	p.scroll = container.NewVScroll(container.NewVBox(p.accordion))
 	p.explain = newExplainer(w)
-	p.object = container.NewBorder(nil, p.explain.object, nil, nil, p.scroll)
+	p.object = container.NewBorder(nil, p.explain.object, nil, nil, underWheel(p.scroll))
 	p.refresh()
 	return p
 }

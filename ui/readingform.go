@@ -1,7 +1,9 @@
 package ui
 
 import (
+	"cmp"
 	"errors"
+	"math"
 	"slices"
 	"time"
 
@@ -34,6 +36,7 @@ type readingForm struct {
 	result   *widget.Label
 	wrong    *problem
 	angles   []geom.Angle
+	doubted  plan.Reading // asked about already: kept if it comes again
 	object   fyne.CanvasObject
 }
 
@@ -82,7 +85,7 @@ func newReadingForm(w *Window) *readingForm {
 	f.approach.SetSelectedIndex(0)
 	add := widget.NewButtonWithIcon(t("reading.add"), theme.ContentAddIcon(), f.add)
 	pair := func(key string, o fyne.CanvasObject) fyne.CanvasObject {
-		return container.New(rowLayout{fieldWidth * 2}, shortLabel(t(key)), o)
+		return container.NewGridWithColumns(2, shortLabel(t(key)), o)
 	}
 	f.object = container.NewVBox(
 		pair("reading.stop", f.stop), pair("reading.method", f.method), f.how, f.inputs,
@@ -216,9 +219,30 @@ func (f *readingForm) work() {
 	}))
 }
 
+// doubt says so, once, where what was read is nearer another stop than the one
+// it is for: as like as not the next stop was measured and the choice forgotten,
+// or a sign was.
+func (f *readingForm) doubt(x plan.Reading) error {
+	off := func(a geom.Angle) float64 { return math.Abs(x.Measured - a.Degrees()) }
+	if len(f.angles) == 0 || x == f.doubted {
+		return nil
+	}
+	near := slices.MinFunc(f.angles, func(a, b geom.Angle) int { return cmp.Compare(off(a), off(b)) })
+	if off(near) >= off(geom.Angle(x.Angle)) {
+		return nil
+	}
+	f.doubted = x
+	return errors.New(f.w.words.Text("reading.doubt", words.Args{
+		"Measured": words.Deg(x.Measured), "Near": words.Deg(near), "Angle": words.Deg(x.Angle),
+	}))
+}
+
 // add keeps what the form comes to in the log, and makes room for the next.
 func (f *readingForm) add() {
 	x, err := f.read()
+	if err == nil {
+		err = f.doubt(x)
+	}
 	if err == nil {
 		err = f.w.store.Log(func(p *plan.Plan) { p.Readings = append(p.Readings, x) })
 	}

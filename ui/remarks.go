@@ -18,6 +18,7 @@ import (
 type remarks struct {
 	say        func(string)             // shows a remark; "": none
 	understood func(text string) string // "": it says so itself
+	refused    func(text string) string // what else to say of a text that is refused; nil: nothing
 	kept       func() string            // "": the field shows all of it
 	said       bool                     // a remark is shown
 }
@@ -63,11 +64,15 @@ func (r *remarks) typed(text string, err error) {
 	if r == nil {
 		return
 	}
+	say := r.understood
 	if err != nil {
+		say = r.refused
+	}
+	if say == nil {
 		r.show("")
 		return
 	}
-	r.show(r.understood(text))
+	r.show(say(text))
 }
 
 // entered says, on coming to a field, whether it shows all of its value.
@@ -79,11 +84,16 @@ func (r *remarks) entered() {
 
 // remarksOn returns the remarks on a field of the plan, shown in note.
 func (w *Window) remarksOn(f plan.Field, note *widget.Label) *remarks {
+	if namesMaterial(f) {
+		return w.materialRemarks(f, note)
+	}
 	switch f.Unit {
 	case millimetres:
+		note.Wrapping = fyne.TextWrapWord
 		return &remarks{
 			say:        sayIn(note),
-			understood: func(text string) string { return w.units().LengthUnderstood(text) },
+			understood: w.lengthUnderstood,
+			refused:    w.fractionRefused,
 			kept:       func() string { return w.kept(w.units().LengthKept(w.fieldAt(f).Number)) },
 		}
 	case degrees:

@@ -11,6 +11,7 @@ import (
 	"stopwright/assets/words"
 	"stopwright/detent"
 	"stopwright/detent/measure"
+	"stopwright/detent/proving"
 	"stopwright/export/drawing"
 	"stopwright/ui/ink"
 )
@@ -24,9 +25,15 @@ type repairView struct {
 	caution fyne.CanvasObject
 	ways    [3]*repairWay
 	take    *widget.Button // makes the moved pattern the plan's
-	proving detent.Proving
-	seats   []int // into the diagnosis: those offered
+	offered []offeredSeat
 	object  *fyne.Container
+}
+
+// offeredSeat is a seat to put right, into the plate's, with what the diagnosis
+// says of its stop. Where catches drop together each of their seats is offered.
+type offeredSeat struct {
+	proving.Seat
+	seat int
 }
 
 // repairWay is one way.
@@ -74,13 +81,22 @@ func (v *repairView) takePattern() {
 // refresh offers the seats that are out, or off by more than the target.
 func (v *repairView) refresh(p detent.Proving) {
 	t := v.w.words.Text
-	v.proving, v.seats = p, nil
-	target := v.w.store.Plan().Shop.Target
+	v.offered = nil
+	pl := v.w.store.Report().Plate
 	var names []string
-	for i, s := range p.Seats {
-		if s.Out || s.Own > target || s.Own < -target {
-			v.seats = append(v.seats, i)
-			names = append(names, t("repair.of", words.Args{"Angle": words.Deg(p.Stops[s.Stop]), "Own": words.Deg(s.Own)}))
+	for _, s := range p.Seats {
+		if target := pl.Plan.Shop.Target; !s.Out && s.Own <= target && s.Own >= -target {
+			continue
+		}
+		key, seats := "repair.of", pl.Stops[s.Stop].Seats
+		if len(seats) > 1 {
+			key = "repair.of.seat"
+		}
+		for _, seat := range seats {
+			v.offered = append(v.offered, offeredSeat{s, seat})
+			names = append(names, t(key, words.Args{
+				"Angle": words.Deg(p.Stops[s.Stop]), "Own": words.Deg(s.Own), "Seat": pl.Seats[seat].Tag,
+			}))
 		}
 	}
 	v.pick.Options = names
@@ -97,9 +113,9 @@ func (v *repairView) refresh(p detent.Proving) {
 // show works out the repairs of the chosen seat.
 func (v *repairView) show() {
 	i := v.pick.SelectedIndex()
-	any := i >= 0 && i < len(v.seats)
+	any := i >= 0 && i < len(v.offered)
 	show(v.none, !any)
-	show(v.pick, len(v.seats) > 0)
+	show(v.pick, len(v.offered) > 0)
 	show(v.caution, any)
 	for _, way := range v.ways {
 		show(way.object, any)
@@ -110,8 +126,8 @@ func (v *repairView) show() {
 		return
 	}
 	r := v.w.store.Report()
-	s := v.proving.Seats[v.seats[i]]
-	for k, x := range r.RepairsOf(r.Plate.Stops[s.Stop].Seats[0], s.Move) {
+	s := v.offered[i]
+	for k, x := range r.RepairsOf(s.seat, s.Move) {
 		v.ways[k].repair = x
 		v.ways[k].said.SetText(v.text(r, x))
 		v.ways[k].sketch.Refresh()

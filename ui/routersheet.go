@@ -74,7 +74,7 @@ func (w *Window) askRouter() {
 	scroll.SetMinSize(fyne.NewSize(routerForm, 0))
 	explain := container.NewVScroll(s.explain)
 	explain.SetMinSize(fyne.NewSize(routerForm, routerExplain))
-	left := container.NewBorder(nil, explain, nil, nil, scroll)
+	left := container.NewBorder(nil, explain, nil, nil, underWheel(scroll))
 	right := container.NewBorder(container.NewVBox(s.pick, s.whyBox), nil, nil, nil, s.view.object)
 	content := container.NewBorder(nil, nil, left, nil, right)
 	s.sheet = w.newSheet(t("router.title"), content,

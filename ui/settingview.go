@@ -25,8 +25,8 @@ type settingView struct {
 func newSettingView(w *Window) *settingView {
 	v := &settingView{tool: newToolPane(w), proof: newProofPane(w)}
 	v.tabs = container.NewAppTabs(
-		container.NewTabItem(w.words.Text("setting.tool"), v.tool.object),
-		container.NewTabItem(w.words.Text("setting.proof"), v.proof.object),
+		container.NewTabItem(w.words.Text("setting.tool"), underWheel(v.tool.object, v.tool.marks.list)),
+		container.NewTabItem(w.words.Text("setting.proof"), underWheel(v.proof.object, v.proof.log.list)),
 	)
 	v.tabs.OnSelected = func(*container.TabItem) { v.refresh() }
 	v.object = container.New(flow{last: true}, newCaution(w, "setting.caution"), v.tabs)

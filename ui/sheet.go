@@ -54,6 +54,7 @@ func (w *Window) newSheet(title string, content fyne.CanvasObject, answers ...an
 	s.dialog = dialog.NewCustomWithoutButtons(title, container.NewBorder(nil, row, nil, nil, content), w.win)
 	s.dialog.Resize(fyne.NewSize(520, 0))
 	w.sheets = append(w.sheets, s)
+	w.win.Canvas().SetOnTypedKey(w.keyAside)
 	s.dialog.SetOnClosed(func() {
 		w.sheets = slices.DeleteFunc(w.sheets, func(open *sheet) bool { return open == s })
 	})
@@ -72,6 +73,14 @@ func (w *Window) closeQuestions() {
 	overlays := w.win.Canvas().Overlays()
 	for overlays.Top() != nil {
 		overlays.Remove(overlays.Top())
+	}
+}
+
+// keyAside takes a key that nothing has the focus for: a click beside a sheet
+// takes the keys from all of it, and its answers are still given by them.
+func (w *Window) keyAside(k *fyne.KeyEvent) {
+	if n := len(w.sheets); n > 0 && w.sheets[n-1].main != nil {
+		w.sheets[n-1].typedKey(k)
 	}
 }
 

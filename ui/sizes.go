@@ -39,9 +39,12 @@ var sizesOf = map[string]func(*Window) []standardSize{
 	"making.carrier.pilot":         (*Window).pilotSizes,
 }
 
-// sizesFor returns what shows the standard sizes of what a field measures; nil
-// where there are none.
+// sizesFor returns what shows the standard sizes of what a field measures, or
+// the materials it may name; nil where there are none.
 func (w *Window) sizesFor(f plan.Field) func(*valueEntry) {
+	if namesMaterial(f) {
+		return w.materialsFor(f)
+	}
 	list := sizesOf[f.Generic]
 	if list == nil {
 		return nil

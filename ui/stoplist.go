@@ -76,15 +76,16 @@ func newStopList(w *Window) *stopList {
 	l.why.moved, l.fence.moved = l.settle, l.settle
 	l.head = head
 	// Tab goes through them in this order.
-	l.object = container.New(layout.NewBorderLayout(head, nil, nil, nil), head, l.list)
+	l.object = container.New(layout.NewBorderLayout(head, nil, nil, nil), head, l.list, listWheel(l.list))
 	l.refresh()
 	return l
 }
 
 // settle moves the list up to the head or down from it, where a line in the
-// head has come or gone: the toolkit leaves a gap.
+// head has come or gone: the toolkit leaves a gap. A line that wraps has its
+// height only when it has been given its width, so it may take another turn.
 func (l *stopList) settle() {
-	if h := l.head.MinSize().Height; h != l.height {
+	for h := l.head.MinSize().Height; h != l.height; h = l.head.MinSize().Height {
 		l.height = h
 		l.object.Layout.Layout(l.object.Objects, l.object.Size()) // and no row is shown anew: one may be typed in
 	}

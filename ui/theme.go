@@ -3,7 +3,6 @@ package ui
 import (
 	"image/color"
 	"slices"
-	"strconv"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/theme"
@@ -91,7 +90,7 @@ func (t benchTheme) Color(name fyne.ThemeColorName, desktop fyne.ThemeVariant) c
 	case theme.ColorNameMenuBackground, theme.ColorNameOverlayBackground:
 		return p.Paper
 	case theme.ColorNameForeground:
-		return p.Ink
+		return menuInk(p.Ink)
 	case theme.ColorNameButton:
 		return mix(p.Paper, p.Ink, 0.14)
 	case theme.ColorNameDisabledButton:
@@ -147,16 +146,6 @@ func (t benchTheme) Icon(name fyne.ThemeIconName) fyne.Resource {
 	}
 	return lookIcon{icon, t.look}
 }
-
-// lookIcon is an icon under a name of its own in each look: the toolkit keeps
-// painted icons by name, also when the colours change.
-type lookIcon struct {
-	*theme.ThemedResource
-	look Look
-}
-
-// Name returns the icon's name in its look.
-func (i lookIcon) Name() string { return strconv.Itoa(int(i.look)) + i.ThemedResource.Name() }
 
 // Size returns type sizes and spacing.
 func (t benchTheme) Size(name fyne.ThemeSizeName) float32 {

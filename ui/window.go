@@ -43,7 +43,7 @@ type Window struct {
 	work     *workView
 	setting  *settingView
 	stock    *stockView
-	pageList []page             // beside the stops, in order
+	pageList []*page            // beside the stops, in order
 	pages    *container.AppTabs // their tabs
 	studies  studies
 	parts    *partsPanel
@@ -93,13 +93,6 @@ func (w *Window) build() {
 	w.plate = newPlateView(w)
 	w.tools = newPlateTools(w)
 	w.turnbar = newTurnBar(w)
-	w.clicks = newClickView(w)
-	w.truth = newTruthView(w)
-	w.room = newRoomView(w)
-	w.chart = newChartView(w)
-	w.work = newWorkView(w)
-	w.setting = newSettingView(w)
-	w.stock = newStockView(w)
 	w.parts = newPartsPanel(w)
 	w.findings = newFindingList(w)
 	w.pageList = w.makePages()

@@ -35,6 +35,7 @@ var storeys = [][]string{
 	{"detent/measure", "detent/squares"},
 	{"detent/angles", "detent/ball", "detent/stock", "detent/budget", "detent/room", "detent/cutline", "detent/proving"},
 	{"detent/plan"},
+	{"detent/plan/plantest"},
 	{"detent/plate"},
 	{"detent/check"},
 	{"detent"},

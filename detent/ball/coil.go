@@ -2,11 +2,6 @@ package ball
 
 import "math"
 
-// MusicWireModulus is the shear modulus of music wire, MPa: 11.85 Mpsi as in
-// Shigley's Mechanical Engineering Design, 10th edition, Example 10-1. It falls
-// by a few per cent from thin wire to thick.
-const MusicWireModulus = 81703
-
 // Coil is a helical compression spring of round wire, as it is measured. Its
 // formulas are those of Shigley, Example 10-1, which the tests reproduce.
 type Coil struct {

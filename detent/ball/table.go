@@ -13,9 +13,6 @@ type Table struct {
 // Weight returns the load's weight, N.
 func (t Table) Weight() float64 { return t.Load * StandardGravity }
 
-// Lifts reports whether the balls together press harder (N) than the load.
-func (t Table) Lifts(lift float64) bool { return lift > t.Weight() }
-
 // Drag returns the torque (N·m) with which the table resists being turned by a
 // ball: the friction of what the balls' lift (N, all of them together) leaves
 // of the load, and the torque of the other balls riding on the face (N·m, see

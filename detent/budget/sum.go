@@ -2,10 +2,6 @@ package budget
 
 import "math"
 
-// Normal95 is how many standard deviations hold 95 in 100 of a normal
-// distribution to either side of its middle: Φ⁻¹(0.975).
-const Normal95 = 1.959963984540054
-
 // Sum is an error made up of independent terms.
 type Sum []Term
 

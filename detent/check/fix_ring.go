@@ -1,13 +1,12 @@
 package check
 
 import (
-	"math"
 	"slices"
 
 	"stopwright/assets/words"
-	"stopwright/detent/geom"
 	"stopwright/detent/plan"
 	"stopwright/detent/plate"
+	"stopwright/detent/room"
 )
 
 // leastWeb (mm) is what must be left between two seats even under a web rule of
@@ -27,11 +26,8 @@ func widerRing(pl *plate.Plate, f Finding) *Fix {
 	}
 	apart := (a.Azimuth - b.Azimuth).Wrap()
 	web := max(pl.Plan.Rules.Web, leastWeb)
-	radius := (pl.Plan.Seat.Mouth() + web) / geom.Chord(1, apart)
-	// A chord is at most twice its radius: a quarter of the slack given here is
-	// well within the slack of the web, and well above the rounding.
-	radius = math.Ceil((radius-Slack/4)/plate.RingStep) * plate.RingStep
-	if radius > pl.LargestRing() {
+	radius := room.RoundUp(room.RingFor(apart, pl.Plan.Seat.Mouth()+web))
+	if radius > pl.LargestRing()+Slack {
 		return nil
 	}
 	old := a.Radius

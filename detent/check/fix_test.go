@@ -11,6 +11,7 @@ import (
 	"stopwright/assets/words"
 	"stopwright/detent/plan"
 	"stopwright/detent/plate"
+	"stopwright/detent/room"
 )
 
 // TestFixesMend applies every fix that a fixture offers: the finding is gone,
@@ -111,7 +112,7 @@ func TestWiderRing(t *testing.T) {
 		// At 4.5 mm, a multiple of the step, two seats 60 degrees apart would touch.
 		touching := mouth / (2 * math.Sin(math.Pi/6))
 		p := build([]float64{0, 60}, onRing(touching-1), func(p *plan.Plan) { p.Turntable.PivotBore, p.Rules.Web = 0, 0 })
-		assert.Equal(t, touching+plate.RingStep, radius(p))
+		assert.Equal(t, touching+room.RadiusStep, radius(p))
 	})
 }
 
@@ -146,4 +147,26 @@ func TestListOnce(t *testing.T) {
 			assert.Equal(t, old, c.in, "the old list is not written to")
 		})
 	}
+}
+
+// TestAWiderRingJustFits: 200.2/2 - 3.2 - 4.8/2 is 94.5 but for rounding, which
+// must not take the last ring that keeps the edge rule away.
+func TestAWiderRingJustFits(t *testing.T) {
+	p := plan.NewPlan()
+	p.Base = plan.Base{Shape: plan.Disc, Diameter: 200.2, Thickness: 18, Material: "birch-plywood"}
+	p.Rules = plan.Rules{Web: 2, Edge: 3.2}
+	p.Seat.Diameter = 4.8
+	p.Catches[0].Radius = 90
+	p.Stops = []plan.Stop{{Angle: 0}, {Angle: 360 / math.Pi * math.Asin(6.8/2/94.3)}} // 94.3 would do
+	pl := plate.New(p)
+	assert.InDelta(t, 94.5, pl.LargestRing(), 1e-9)
+	for _, f := range Run(pl) {
+		if f.ID == "web-thin" {
+			fix := FixOf(pl, f)
+			require.NotNil(t, fix)
+			assert.Equal(t, 94.5, fix.Apply(p).Catches[0].Radius)
+			return
+		}
+	}
+	require.Fail(t, "the web is not thin")
 }

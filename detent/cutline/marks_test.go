@@ -154,6 +154,32 @@ func TestMarkNext(t *testing.T) {
 		require.True(t, ok)
 		assert.Equal(t, leans[best], leans[got], "after %v", have)
 	}
+	// Among many sets of marks, whichever is chosen leaves as little doubt as any.
+	r := rand.New(rand.NewPCG(10, 11))
+	for range 200 {
+		have := make([]geom.Angle, 3+r.IntN(3))
+		for i := range have {
+			have[i] = geom.Angle(r.IntN(121) - 60)
+		}
+		marks := marked(cutline.Line{}, 0, none, have...)
+		doubt := func(a geom.Angle) float64 {
+			f, ok := cutline.Find(append(marks[:len(marks):len(marks)], cutline.Mark{Lean: a}))
+			if !ok {
+				return math.Inf(1)
+			}
+			return f.OffsetGain*f.OffsetGain + f.FenceGain*f.FenceGain
+		}
+		if math.IsInf(doubt(7.5), 1) || doubt(7.5) > 1e4 {
+			continue // the three that weigh next to nothing would count
+		}
+		least := math.Inf(1)
+		for _, a := range leans[:8] {
+			least = math.Min(least, doubt(a))
+		}
+		got, ok := cutline.MarkNext(marks, leans)
+		require.True(t, ok)
+		require.InEpsilon(t, least, doubt(leans[got]), 0.02, "after %v: the three change a doubt by less", have)
+	}
 	_, ok := cutline.MarkNext(nil, []geom.Angle{90})
 	assert.False(t, ok)
 	next, ok := cutline.MarkNext(marked(cutline.Line{}, 0, none, 0), leans)

@@ -10,6 +10,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"stopwright/assets/words/wordstest"
 	"stopwright/detent/plan"
 )
 
@@ -149,7 +150,7 @@ func TestDecodeNotPlan(t *testing.T) {
 		_, err := plan.Decode(strings.NewReader(c.text))
 		require.ErrorIs(t, err, plan.ErrNotPlan, c.why)
 		assert.NotContains(t, err.Error(), "\n", c.why)
-		saidInGerman(t, err)
+		wordstest.SaidInGerman(t, err)
 	}
 }
 
@@ -189,7 +190,7 @@ func TestDecodeSyntax(t *testing.T) {
 		require.ErrorAs(t, err, &syntax, c.why)
 		assert.Equal(t, []int{c.line, c.column}, []int{syntax.Line, syntax.Column}, c.why)
 		assert.Contains(t, err.Error(), c.reason, c.why)
-		saidInGerman(t, err)
+		wordstest.SaidInGerman(t, err)
 		assert.False(t, syntax.Truncated, c.why)
 	}
 }
@@ -222,7 +223,7 @@ func TestDecodeVersion(t *testing.T) {
 		require.ErrorAs(t, err, &newer, c.why)
 		assert.Equal(t, c.version, newer.Version, c.why)
 		assert.Contains(t, err.Error(), "version "+c.version+", this program reads version 1", c.why)
-		saidInGerman(t, err)
+		wordstest.SaidInGerman(t, err)
 	}
 	for _, value := range []string{`0`, `-3`, `0.5`, `"3"`, `null`, `1e999`} {
 		ps := problemsOf(t, edited(t, minimal, "version", value))
@@ -267,7 +268,7 @@ func TestDecodeLargeFiles(t *testing.T) {
 		r := &endless{fill: ' ', first: c.first, left: c.size}
 		_, err := plan.Decode(r)
 		require.ErrorIs(t, err, plan.ErrTooMuch, c.why)
-		saidInGerman(t, err)
+		wordstest.SaidInGerman(t, err)
 		assert.Contains(t, err.Error(), "16 MB", c.why)
 		assert.LessOrEqual(t, r.given, plan.MaxFileBytes+1, c.why)
 	}
@@ -285,7 +286,7 @@ func TestDecodeManyValues(t *testing.T) {
 	} {
 		_, err := plan.Decode(strings.NewReader(c.text))
 		require.ErrorIs(t, err, plan.ErrTooMuch, c.why)
-		saidInGerman(t, err)
+		wordstest.SaidInGerman(t, err)
 	}
 }
 

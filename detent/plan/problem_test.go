@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"stopwright/assets/words/wordstest"
 	"stopwright/detent/plan"
 )
 
@@ -92,7 +93,7 @@ func TestDecodeProblems(t *testing.T) {
 			ps = ps[:1]
 		}
 		assert.Equal(t, c.want, ps.Error(), "%s: %s", c.path, c.why)
-		saidInGerman(t, ps)
+		wordstest.SaidInGerman(t, ps)
 	}
 }
 
@@ -107,7 +108,7 @@ func TestDecodeRepeatedKeys(t *testing.T) {
 	} {
 		ps := problemsOf(t, strings.Replace(minimal, c.old, c.new, 1))
 		assert.Equal(t, c.want, ps.Error(), c.why)
-		saidInGerman(t, ps)
+		wordstest.SaidInGerman(t, ps)
 	}
 }
 
@@ -151,12 +152,12 @@ func TestProblemsAreBounded(t *testing.T) {
 	some := problemsOf(t, stops(51))
 	require.Len(t, some, 51)
 	assert.True(t, strings.HasSuffix(some.Error(), "\n… and 1 more"), "one beyond")
-	saidInGerman(t, some)
+	wordstest.SaidInGerman(t, some)
 
 	many := problemsOf(t, stops(plan.MaxSeats))
 	require.Len(t, many, 1000)
 	assert.True(t, strings.HasSuffix(many.Error(), "\n… and at least 950 more"), "those not gathered are not counted")
-	saidInGerman(t, many)
+	wordstest.SaidInGerman(t, many)
 
 	var unknown strings.Builder
 	for i := range 5000 {

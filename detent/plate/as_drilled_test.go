@@ -9,13 +9,14 @@ import (
 
 	"stopwright/detent/geom"
 	"stopwright/detent/plan"
+	"stopwright/detent/plan/plantest"
 	"stopwright/detent/plate"
 )
 
 // A seat is drilled wherever it would have to be for the stop to be somewhat off:
 // what is read back is that, in every arrangement.
 func TestAsDrilledGivesTheStopBack(t *testing.T) {
-	for _, a := range arrangements {
+	for _, a := range plantest.Arrangements {
 		t.Run(nameOf(a), func(t *testing.T) {
 			rapid.Check(t, func(t *rapid.T) {
 				p := shaky(func(p *plan.Plan) { p.Arrangement = a })

@@ -154,6 +154,10 @@ func TestHolds(t *testing.T) {
 	share, _ := k.DeadBand(k.Miss, h[2].Drag*60/260)
 	assert.InDelta(t, share.RestsAngle.Degrees(), h[2].Dead.Degrees(), 1e-9, "the inner ring's is the widest")
 	assert.True(t, h[2].HasDead)
+	half := plate.New(p).Clicks[0]
+	require.Positive(t, h[1].Drag)
+	share, _ = half.DeadBand(half.Miss, h[1].Drag*100/200)
+	assert.InDelta(t, share.RestsAngle.Degrees(), h[1].Dead.Degrees(), 1e-9, "two on one ring have half each")
 }
 
 func TestHoldsThatMeanNothing(t *testing.T) {

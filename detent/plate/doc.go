@@ -3,5 +3,5 @@
 // another. It judges nothing; that is package check's.
 //
 // Everything is placed as seen from above, with the table at zero, pivot at the
-// origin. [Plate.AtDrill] turns a place into the view at the drill.
+// origin. [AtDrill] turns a place into the view at the drill.
 package plate

@@ -60,6 +60,11 @@ func TestGapsOfAFeature(t *testing.T) {
 			assert.InDelta(t, c.edge, edge.Size, gapSlack)
 			assert.InDelta(t, math.Abs(c.edge), edge.From.Distance(edge.To), gapSlack)
 			assert.Equal(t, c.bore, edge.Bore)
+			if c.bore {
+				assert.InDelta(t, 4, edge.To.Norm(), gapSlack, "it ends on the bore")
+			} else {
+				assert.InDelta(t, 0, plate.OutlineOf(q, plan.PartBase).Inside(edge.To), gapSlack, "it ends on the edge")
+			}
 		})
 	}
 }

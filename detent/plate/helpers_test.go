@@ -8,6 +8,7 @@ import (
 
 	"stopwright/detent/geom"
 	"stopwright/detent/plan"
+	"stopwright/detent/plan/plantest"
 )
 
 // same is how far (mm) two ways of reckoning one place may differ: a few
@@ -35,14 +36,6 @@ func withStops(angles ...float64) plan.Plan {
 	return p
 }
 
-// arrangements are the four ways to arrange a plate.
-var arrangements = []plan.Arrangement{
-	{CatchIn: plan.PartTurntable, PositiveTurn: plan.Clockwise},
-	{CatchIn: plan.PartTurntable, PositiveTurn: plan.Counterclockwise},
-	{CatchIn: plan.PartBase, PositiveTurn: plan.Clockwise},
-	{CatchIn: plan.PartBase, PositiveTurn: plan.Counterclockwise},
-}
-
 func nameOf(a plan.Arrangement) string {
 	return fmt.Sprintf("catch in %s, %s", a.CatchIn, a.PositiveTurn)
 }
@@ -51,7 +44,7 @@ func nameOf(a plan.Arrangement) string {
 // that everything overlaps, seats that coincide, and features of every kind.
 func drawPlan(t *rapid.T) plan.Plan {
 	p := plan.Default()
-	p.Arrangement = rapid.SampledFrom(arrangements).Draw(t, "arrangement")
+	p.Arrangement = rapid.SampledFrom(plantest.Arrangements).Draw(t, "arrangement")
 	p.Seat.Diameter = rapid.Float64Range(0.1, 20).Draw(t, "mouth")
 	p.Seat.Chamfer = rapid.SampledFrom([]float64{0, 0.25}).Draw(t, "chamfer")
 	radius := rapid.OneOf(rapid.SampledFrom([]float64{0.1, 40, 80, 105}), rapid.Float64Range(0.1, 300))

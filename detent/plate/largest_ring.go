@@ -5,10 +5,6 @@ import (
 	"stopwright/detent/plan"
 )
 
-// RingStep is the step (mm) to which a proposed ring radius is rounded up: one
-// that can be set on a trammel.
-const RingStep = 0.5
-
 // LargestRing returns the radius (mm) up to which seats and pockets keep the
 // edge rule all round, in both parts.
 func (pl *Plate) LargestRing() float64 {

@@ -7,6 +7,7 @@ import (
 
 	"stopwright/detent/geom"
 	"stopwright/detent/plan"
+	"stopwright/detent/room"
 	"stopwright/detent/stock"
 )
 
@@ -22,7 +23,7 @@ func (r Remedy) Apply(p plan.Plan) plan.Plan {
 	if r.Factor != 0 {
 		p.Catches = slices.Clone(p.Catches)
 		for i := range p.Catches {
-			p.Catches[i].Radius = ringUp(p.Catches[i].Radius * r.Factor)
+			p.Catches[i].Radius = room.RoundUp(p.Catches[i].Radius * r.Factor)
 		}
 	}
 	if r.Play != 0 {
@@ -34,12 +35,6 @@ func (r Remedy) Apply(p plan.Plan) plan.Plan {
 		p.Shop.CatchError = min(p.Shop.CatchError, r.Method.Spread.Typical)
 	}
 	return p
-}
-
-// ringUp rounds a ring radius up to one that can be set.
-func ringUp(radius float64) float64 {
-	const slack = 1e-9 // mm, rounding
-	return math.Ceil((radius-slack)/RingStep) * RingStep
 }
 
 // What closer work asks for, compared with the efforts of [stock.Method]: a
@@ -103,12 +98,12 @@ func (r remedies) ring(m Remedy, most float64) (Remedy, bool) {
 		m.Factor = radius / now
 		return m
 	}
-	low, high := now, math.Floor(most/RingStep)*RingStep
+	low, high := now, math.Floor((most+room.Slack)/room.RadiusStep)*room.RadiusStep
 	if high <= low || !r.reaches(grow(high)) {
 		return m, false
 	}
-	for high-low > RingStep {
-		if mid := ringUp((low + high) / 2); mid < high && r.reaches(grow(mid)) {
+	for high-low > room.RadiusStep {
+		if mid := room.RoundUp((low + high) / 2); mid < high && r.reaches(grow(mid)) {
 			high = mid
 		} else if mid < high {
 			low = mid
@@ -168,8 +163,8 @@ func (pl *Plate) ReachOf(stop int, within geom.Angle) (Reach, bool) {
 	var out Reach
 	const anyRing = 10_000 // mm: what a plan may have
 	if m, ok := r.ring(Remedy{}, anyRing); ok {
-		out.Ring = ringUp(r.widest() * m.Factor)
-		out.RingFits = out.Ring <= pl.LargestRing()
+		out.Ring = room.RoundUp(r.widest() * m.Factor)
+		out.RingFits = out.Ring <= pl.LargestRing()+room.Slack
 	}
 	if m, ok := r.pivot(Remedy{}); ok {
 		out.Play = m.Play

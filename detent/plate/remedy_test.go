@@ -10,6 +10,7 @@ import (
 	"stopwright/detent/geom"
 	"stopwright/detent/plan"
 	"stopwright/detent/plate"
+	"stopwright/detent/room"
 )
 
 // worstAfter returns the widest zeroed interval of a plan.
@@ -58,6 +59,9 @@ func TestReach(t *testing.T) {
 	r, ok = loose.ReachOf(1, worstAfter(t, steady(func(p *plan.Plan) { p.Turntable.RadialPlay = 0.205 })))
 	require.True(t, ok)
 	assert.InDelta(t, 0.20, r.Play, 1e-9, "rounded down to a hundredth")
+	r, ok = loose.ReachOf(1, worstAfter(t, steady(func(p *plan.Plan) { p.Turntable.RadialPlay = 0.025 })))
+	require.True(t, ok)
+	assert.InDelta(t, 0.02, r.Play, 1e-9, "the closest fit there is")
 }
 
 func TestCheapest(t *testing.T) {
@@ -128,7 +132,7 @@ func TestRemediesMend(t *testing.T) {
 		require.LessOrEqual(t, z.Interval95, target)
 		require.Equal(t, before, p)
 		for _, c := range after.Plan.Catches {
-			require.LessOrEqual(t, c.Radius, max(pl.LargestRing(), 100)+plate.RingStep)
+			require.LessOrEqual(t, c.Radius, max(pl.LargestRing(), 100)+room.RadiusStep)
 		}
 	})
 }

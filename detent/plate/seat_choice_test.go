@@ -13,6 +13,7 @@ import (
 	"stopwright/detent/ball"
 	"stopwright/detent/check"
 	"stopwright/detent/plan"
+	"stopwright/detent/plan/plantest"
 	"stopwright/detent/plate"
 	"stopwright/detent/stock"
 )
@@ -223,12 +224,28 @@ func (a marks) beats(b marks) bool {
 	return over(a.share, b.share)
 }
 
+// TestALargerSeatHoldsAndPullsHarder: the remedies for a stop that does not come
+// home (a larger seat) and for one that is stiff (a smaller one) rest on it. The
+// contact angle asin(a/r) grows with the mouth, and with it both tan(α-φ) and
+// tan(α+φ), faster than the spring's force falls as the ball sinks in.
+func TestALargerSeatHoldsAndPullsHarder(t *testing.T) {
+	pl := plate.New(plan.NewPlan())
+	last := pl.SeatWith([]int{0}, 2.9)
+	for _, mm := range []float64{3, 3.5, 4, 4.5, 5, 5.2} { // under a ball of 6 mm
+		c := pl.SeatWith([]int{0}, mm)
+		require.True(t, c.Seated, "%g mm", mm)
+		assert.Greater(t, c.Centring, last.Centring, "%g mm", mm)
+		assert.Greater(t, c.Push(pl.Plan), last.Push(pl.Plan), "%g mm", mm)
+		last = c
+	}
+}
+
 // TestBestSeatAgainstEveryDrill tries every standard drill by itself.
 func TestBestSeatAgainstEveryDrill(t *testing.T) {
 	found := 0
 	rapid.Check(t, func(t *rapid.T) {
 		p := plan.Default()
-		p.Arrangement = rapid.SampledFrom(arrangements).Draw(t, "arrangement")
+		p.Arrangement = rapid.SampledFrom(plantest.Arrangements).Draw(t, "arrangement")
 		p.Catch.BallDiameter = rapid.Float64Range(3, 10).Draw(t, "ball")
 		p.Catch.Protrusion = rapid.Float64Range(0.2, 5).Draw(t, "protrusion")
 		p.Catch.FreeForce, p.Catch.FlushForce = rapid.Float64Range(1, 40).Draw(t, "free"), rapid.Float64Range(5, 80).Draw(t, "flush")

@@ -18,8 +18,9 @@ const depthSlack = 1e-9
 
 // SeatDepth returns the depth (mm) of a seat, its own or the nearest to it, at
 // which the floor lets the ball down to rim or cone and the tool's tip stays
-// inside the part. It is false where there is none. A seat that goes right
-// through keeps depth 0.
+// inside the part. It is false where there is none, as for a countersink that
+// goes to its tip and out: how deep it goes follows from its mouth. A seat that
+// goes right through keeps depth 0.
 func SeatDepth(p plan.Plan, s plan.Seat) (float64, bool) {
 	if _, blind := SeatShape(s).Bottom(); !blind {
 		return s.Depth, true
@@ -32,7 +33,8 @@ func SeatDepth(p plan.Plan, s plan.Seat) (float64, bool) {
 	if over <= depthSlack {
 		return s.Depth, true
 	}
-	// A countersink's tip lies no deeper than its depth, a drill's does.
+	// A nose lies no deeper than its depth, a drill's tip does. A countersink to its
+	// tip has depth 0, of which nothing is left.
 	most := math.Min(s.Depth, bottom) - over - depthStep
 	s.Depth = math.Floor((most+depthSlack)/depthStep) * depthStep
 	if s.Depth <= 0 {

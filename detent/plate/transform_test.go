@@ -9,6 +9,7 @@ import (
 
 	"stopwright/detent/geom"
 	"stopwright/detent/plan"
+	"stopwright/detent/plan/plantest"
 	"stopwright/detent/plate"
 )
 
@@ -63,7 +64,7 @@ func lopsided(a plan.Arrangement) plan.Plan {
 }
 
 func TestSeatsAreWhereTheBallRests(t *testing.T) {
-	for _, a := range arrangements {
+	for _, a := range plantest.Arrangements {
 		t.Run(nameOf(a), func(t *testing.T) {
 			p := lopsided(a)
 			pl := plate.New(p)
@@ -83,7 +84,7 @@ func TestSeatsAreWhereTheBallRests(t *testing.T) {
 }
 
 func TestTracksAreWhereTheBallRuns(t *testing.T) {
-	for _, a := range arrangements {
+	for _, a := range plantest.Arrangements {
 		t.Run(nameOf(a), func(t *testing.T) {
 			p := lopsided(a)
 			pl := plate.New(p)

@@ -26,7 +26,7 @@ type Seat struct {
 	Readings   int
 	Difference float64 // mean of measured less wanted, play taken out, degrees
 	Own        float64 // what the law does not explain, degrees
-	Move       float64 // mm along the ring, clockwise +, that would mend it
+	Move       float64 // mm along the ring, clockwise +, that would mend it: see [Plate.Move]
 	Out        bool    // so far from the others that it was left out of the law
 	Strange    float64 // by how many standard errors, where Judged
 	Judged     bool

@@ -115,6 +115,64 @@ func TestOppositeCatchesAreFreeOfIt(t *testing.T) {
 	assert.False(t, d.EccentricX.Known || d.EccentricY.Known, "no reading could show it")
 }
 
+// settled returns the turn (degrees) at which catches that drop together leave
+// the table, by trying: as springs of one stiffness they make the sum of the
+// squares of what is left at their seats least. Each seat lies along mm on along
+// its ring.
+func settled(p proving.Plate, s proving.Stop, along []float64) float64 {
+	strain := func(turn float64) float64 {
+		sum := 0.0
+		for k, a := range s.Arms {
+			left := a.Radius*turn*math.Pi/180 - p.Sigma*along[k]
+			sum += left * left
+		}
+		return sum
+	}
+	lo, hi := -10.0, 10.0
+	for range 200 { // thirds of a valley
+		a, b := lo+(hi-lo)/3, hi-(hi-lo)/3
+		if strain(a) < strain(b) {
+			hi = b
+		} else {
+			lo = a
+		}
+	}
+	return (lo + hi) / 2
+}
+
+// valley is how near (degrees) the lowest place of a valley is found by its
+// heights, whose rounding hides it.
+const valley = 1e-6
+
+// TestCatchesOnUnlikeRings: the longer arm counts for more, in what a ring off
+// the pivot makes of a stop and in what a move of the seats mends.
+func TestCatchesOnUnlikeRings(t *testing.T) {
+	for _, sigma := range []float64{1, -1} {
+		p := plateOf(sigma, steps(-150, 150, 15)...)
+		const ex, ey = 0.3, -0.2
+		var readings []proving.Reading
+		for i, s := range p.Stops {
+			a := s.Arms[0]
+			s.Arms = append(s.Arms, proving.Arm{Azimuth: a.Azimuth + 180, Radius: 60})
+			p.Stops[i] = s
+			along := make([]float64, 2)
+			for k, a := range s.Arms {
+				sin, cos := a.Azimuth.SinCos() // a clockwise move is along (cos, -sin)
+				along[k] = ex*cos - ey*sin
+			}
+			readings = append(readings, proving.Reading{Stop: i, Residual: settled(p, s, along)})
+		}
+		d, ok := proving.Diagnose(p, readings)
+		require.True(t, ok)
+		const off = valley * math.Pi / 180 * ring // mm that an error of a reading comes to
+		assert.InDelta(t, ex, d.EccentricX.Is, 10*off)
+		assert.InDelta(t, ey, d.EccentricY.Is, 10*off)
+
+		move := p.Move(3, 0.4)
+		assert.InDelta(t, -0.4, settled(p, p.Stops[3], []float64{move, move}), valley, "both seats moved on by as much")
+	}
+}
+
 // TestDiagnosesABuild: everything wrong at once, both senses of sigma, is told
 // apart within three standard errors.
 func TestDiagnosesABuild(t *testing.T) {
@@ -266,6 +324,92 @@ func TestStrangerThanTheLimitIsLeftOut(t *testing.T) {
 	}
 	assert.False(t, out(hi-1e-6), "just within")
 	assert.True(t, out(hi*1.2), "beyond, by the fit with an eccentricity too")
+}
+
+// opposed is a plate of stops that a ring off the pivot does not show at: only the
+// common error is left, a mean.
+func opposed(n int) proving.Plate {
+	p := plateOf(1, steps(0, float64(10*(n-1)), 10)...)
+	for i, s := range p.Stops {
+		s.Arms = append(s.Arms, proving.Arm{Azimuth: s.Arms[0].Azimuth + 180, Radius: ring})
+		p.Stops[i] = s
+	}
+	return p
+}
+
+// TestStrangenessOfAMean: against the formulas of a mean of n readings, of which
+// one more has the variance s²(1 + 1/n).
+func TestStrangenessOfAMean(t *testing.T) {
+	var readings []proving.Reading
+	for i := range 10 {
+		readings = append(readings, proving.Reading{Stop: i, Residual: 0.1 * float64(1-2*(i%2))})
+	}
+	readings = append(readings, proving.Reading{Stop: 10, Residual: 3})
+	d, ok := proving.Diagnose(opposed(11), readings)
+	require.True(t, ok)
+	require.True(t, d.Seats[10].Out)
+	s := math.Sqrt(10 * 0.01 / 9) // of ten about their mean, 0
+	assert.InDelta(t, 3/(s*math.Sqrt(1+1.0/10)), d.Seats[10].Strange, exact)
+}
+
+// TestRepeatedReadingsLimitWhatIsStrange: nine stops agree, but each was read
+// twice 0.2 apart, which shows a standard error of 0.1 for a mean of two.
+func TestRepeatedReadingsLimitWhatIsStrange(t *testing.T) {
+	const stops, off = 9, 0.2
+	var readings []proving.Reading
+	for i := range stops {
+		for _, by := range []float64{-0.1, 0.1} {
+			if i == 4 {
+				by += off
+			}
+			readings = append(readings, proving.Reading{Stop: i, Residual: by})
+		}
+	}
+	d, ok := proving.Diagnose(opposed(stops), readings)
+	require.True(t, ok)
+	assert.False(t, d.Seats[4].Out)
+	// It pulls the mean a ninth of its way: √(1-1/9) of the distance counts.
+	assert.InDelta(t, off/0.1*math.Sqrt(1-1.0/stops), d.Seats[4].Strange, exact)
+}
+
+// TestAQuarterIsLeftOutAtMost: where more are wild, the law is not to be bent
+// round those that are left.
+func TestAQuarterIsLeftOutAtMost(t *testing.T) {
+	for _, c := range []struct{ stops, out int }{{7, 1}, {8, 2}, {11, 2}, {12, 3}} {
+		var readings []proving.Reading
+		for i := range c.stops {
+			off := 0.01 * float64(i%3)
+			if i < 4 {
+				off = math.Pow(100, float64(i)+1)
+			}
+			readings = append(readings, proving.Reading{Stop: i, Residual: off})
+		}
+		d, ok := proving.Diagnose(opposed(c.stops), readings)
+		require.True(t, ok)
+		out := 0
+		for _, s := range d.Seats {
+			if s.Out {
+				out++
+			}
+		}
+		assert.Equal(t, c.out, out, "of %d", c.stops)
+	}
+}
+
+// TestPlayHasTheStandardErrorOfAMean: halves of 0.1, 0.2 and 0.3 scatter by 0.1,
+// their mean by 0.1/√3.
+func TestPlayHasTheStandardErrorOfAMean(t *testing.T) {
+	var readings []proving.Reading
+	for i := range 3 {
+		half := 0.1 * float64(i+1)
+		readings = append(readings,
+			proving.Reading{Stop: i, Residual: -half, Way: proving.Backwards},
+			proving.Reading{Stop: i, Residual: half, Way: proving.Onwards})
+	}
+	d, ok := proving.Diagnose(opposed(3), readings)
+	require.True(t, ok)
+	assert.InDelta(t, 0.2, d.Play.Is, exact)
+	assert.InDelta(t, 0.1/math.Sqrt(3), d.Play.Std, exact)
 }
 
 func TestFewReadingsAreNotOverFitted(t *testing.T) {

@@ -13,5 +13,6 @@
 // for a ring of radius R whose centre lies at (ex, ey) off the pivot: the
 // one-cycle-a-turn error of an eccentric graduated circle, of amplitude e/R (W.
 // Chauvenet, A Manual of Spherical and Practical Astronomy, vol. II,
-// eccentricity of graduated circles). It is true to the first order of e/R.
+// eccentricity of graduated circles). It is true to the first order of e/R. Where
+// several catches drop together their arms decide between them: see [Stop].
 package proving

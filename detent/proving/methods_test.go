@@ -162,6 +162,13 @@ func TestTrend(t *testing.T) {
 	assert.False(t, ok, "one day has no trend")
 	_, ok = proving.TrendOf(nil, nil)
 	assert.False(t, ok)
+	// About the mean day, 1: slope Σdy/Σd² = 0.5; 1/6 is left of the squares, over
+	// one free reading and Σd² = 2.
+	rough, ok := proving.TrendOf([]float64{0, 1, 2}, []float64{0, 1, 1})
+	require.True(t, ok)
+	const year = 365.2425 // days, the Gregorian calendar's mean
+	assert.InDelta(t, 0.5*year, rough.Slope.Is, exact)
+	assert.InDelta(t, math.Sqrt(1.0/12)*year, rough.Slope.Std, exact)
 	two, ok := proving.TrendOf([]float64{0, 10}, []float64{0, 1})
 	require.True(t, ok)
 	assert.False(t, two.Slope.Judged, "two readings leave nothing over")

@@ -13,6 +13,8 @@ type Plate struct {
 }
 
 // Stop is one stop with the seats that hold it: one for each catch that drops.
+// Several settle as springs of one stiffness do, by least squares: with arms R
+// and seats off along their rings, the turn is ΣR·off/ΣR².
 type Stop struct{ Arms []Arm }
 
 // Arm is where one seat lies.
@@ -42,26 +44,36 @@ const (
 const perRadian = 180 / math.Pi
 
 // row returns what a common error of 1 degree and a ring 1 mm off along x and
-// along y each add to a stop's residual. Catches that drop together share what
-// their seats say: opposite ones cancel a ring that is off.
+// along y each add to a stop's residual. Opposite catches on one ring cancel a
+// ring that is off.
 func (p Plate) row(stop int) []float64 {
-	arms := p.Stops[stop].Arms
+	arms, squares := p.Stops[stop].Arms, p.Stops[stop].squares()
 	x, y := 0.0, 0.0
 	for _, a := range arms {
 		s, c := a.Azimuth.SinCos()
-		k := p.Sigma * perRadian / a.Radius / float64(len(arms))
+		k := p.Sigma * perRadian * a.Radius / squares
 		x, y = x+k*c, y-k*s
 	}
 	return []float64{1, x, y}
 }
 
-// Move returns how far (mm) along the ring, clockwise +, the seat of a stop must
-// be moved so that its own error is gone: -sigma·R·(π/180)·error. For catches
-// that drop together it is the mean of their radii that counts.
-func (p Plate) Move(stop int, own float64) float64 {
-	radius := 0.0
-	for _, a := range p.Stops[stop].Arms {
-		radius += a.Radius / float64(len(p.Stops[stop].Arms))
+// squares returns the sum of the squares of a stop's radii, mm².
+func (s Stop) squares() float64 {
+	sum := 0.0
+	for _, a := range s.Arms {
+		sum += a.Radius * a.Radius
 	}
-	return -p.Sigma*radius/perRadian*own + 0
+	return sum
+}
+
+// Move returns how far (mm) along its ring, clockwise +, the seat of a stop must
+// be moved so that the stop's own error is gone: -sigma·R·(π/180)·error. Where
+// catches drop together each of their seats is moved by as much: ΣR²/ΣR then
+// stands for R.
+func (p Plate) Move(stop int, own float64) float64 {
+	sum := 0.0
+	for _, a := range p.Stops[stop].Arms {
+		sum += a.Radius
+	}
+	return -p.Sigma*p.Stops[stop].squares()/sum/perRadian*own + 0
 }

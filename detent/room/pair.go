@@ -16,19 +16,26 @@ type Pair struct {
 	Mouth   float64    // diameter of a seat
 }
 
-// lever returns the length of a/R - b/Q or of a/R + b/Q, per mm, for the
-// directions a and b in which the two balls run: sign -1 or +1.
-func (p Pair) lever(sign float64) float64 {
-	a, b := 1/p.Radii[0], 1/p.Radii[1]
+// lever returns the length of u·a - v·b or of u·a + v·b for the directions a and
+// b in which the two balls run: sign -1 or +1.
+func (p Pair) lever(u, v, sign float64) float64 {
 	_, cos := p.Apart.SinCos()
-	return math.Sqrt(max(0, a*a+b*b+2*sign*a*b*cos))
+	return math.Sqrt(max(0, u*u+v*v+2*sign*u*v*cos))
 }
 
+// squares returns R² + Q², mm².
+func (p Pair) squares() float64 { return p.Radii[0]*p.Radii[0] + p.Radii[1]*p.Radii[1] }
+
+// sway returns the turn (radians) for every mm that the table lies off: see
+// [Pair.Sway].
+func (p Pair) sway() float64 { return p.lever(p.Radii[0], p.Radii[1], 1) / p.squares() }
+
 // Sway returns the turn by which a pair puts the table off when the whole pattern
-// of seats, or the table on its pivot, lies so far (mm) to the worst side: the
-// mean of what each ball alone would make of it, shift·|a/R + b/Q|/2. It is 0 for
+// of seats, or the table on its pivot, lies so far (mm) to the worst side. The
+// two settle between what each ball alone would make of it as springs of one
+// stiffness do, by least squares: shift·|R·a + Q·b|/(R² + Q²). It is 0 for
 // catches opposite each other on one ring; one catch alone has shift/R.
-func (p Pair) Sway(shift float64) geom.Angle { return geom.FromRadians(shift * p.lever(1) / 2) }
+func (p Pair) Sway(shift float64) geom.Angle { return geom.FromRadians(shift * p.sway()) }
 
 // Takes returns by how much two seats may disagree, as turns of the table, so
 // that both balls still get home: the table moves sideways on its pivot until
@@ -37,7 +44,7 @@ func (p Pair) Sway(shift float64) geom.Angle { return geom.FromRadians(shift * p
 // well. Beyond it one ball is home and the other hangs on its rim: a rim under a
 // ball is steepest at home, so that the ball that is nearer wins.
 func (p Pair) Takes() geom.Angle {
-	return geom.FromRadians(p.Shift*p.lever(-1) + p.Play*(1/p.Radii[0]+1/p.Radii[1]))
+	return geom.FromRadians(p.Shift*p.lever(1/p.Radii[0], 1/p.Radii[1], -1) + p.Play*(1/p.Radii[0]+1/p.Radii[1]))
 }
 
 // Misses returns from what disagreement on a ball that hangs stays on the face,
@@ -62,10 +69,10 @@ func (p Pair) Hangs() float64 {
 	return math.Erfc((p.Takes() / d).Degrees() / math.Sqrt2)
 }
 
-// Std returns the standard deviation of the stop with both balls home: the mean
-// of two seats, and what is left of a table that lies evenly within its shift.
+// Std returns the standard deviation of the stop with both balls home: where two
+// seats settle, and what is left of a table that lies evenly within its shift.
 func (p Pair) Std() geom.Angle {
-	return geom.FromRadians(math.Hypot(p.Disagreement().Radians()/2, p.Shift/2*p.lever(1)/2))
+	return geom.FromRadians(math.Hypot(p.Landing/math.Sqrt(p.squares()), p.Shift/2*p.sway()))
 }
 
 // StdAlone returns the standard deviation of the stop with the first catch alone.

@@ -50,6 +50,8 @@ func TestPairSway(t *testing.T) {
 	assert.InDelta(t, 1.0/100, p.Sway(1).Radians(), tiny, "side by side they are as one")
 	p.Apart = 90
 	assert.InDelta(t, math.Sqrt2/2/100, p.Sway(1).Radians(), tiny)
+	p = Pair{Apart: 180, Radii: [2]float64{100, 50}}
+	assert.InDelta(t, 50.0/12500, p.Sway(1).Radians(), tiny, "the longer arm wins: (100-50)/(100²+50²)")
 }
 
 // The spread of a pair's stop against many tables drawn at random.
@@ -71,7 +73,8 @@ func TestPairStd(t *testing.T) {
 				own[k] = (disc(seatError).Dot(run) - disc(catchError).Dot(run)) / p.Radii[k]
 				turn[k] = own[k] - v.Dot(run)/p.Radii[k]
 			}
-			mean := (turn[0] + turn[1]) / 2
+			// Springs of one stiffness: the table turns to where ΣR·(R·turn - off) is 0.
+			mean := (p.Radii[0]*p.Radii[0]*turn[0] + p.Radii[1]*p.Radii[1]*turn[1]) / (p.Radii[0]*p.Radii[0] + p.Radii[1]*p.Radii[1])
 			sum += mean * mean
 			alone += turn[0] * turn[0]
 			apart2 += (own[0] - own[1]) * (own[0] - own[1])
@@ -85,6 +88,8 @@ func TestPairStd(t *testing.T) {
 		assert.InEpsilon(t, math.Sqrt(apart2/n), p.Disagreement().Radians(), sampling)
 		assert.InDelta(t, hung/n, p.Hangs(), 0.03, "a normal distribution is near enough")
 	}
+	one := opposed()
+	assert.InDelta(t, math.Hypot(0.2, 0.05/2)/100, one.StdAlone().Radians(), tiny, "seat, catch and half the shift")
 	p := opposed()
 	p.Landing = 0
 	assert.Zero(t, p.Hangs(), "perfect holes agree")

@@ -2,6 +2,7 @@ package room
 
 import (
 	"context"
+	"math"
 	"math/rand/v2"
 	"testing"
 
@@ -125,4 +126,27 @@ func TestEvenly(t *testing.T) {
 	} {
 		assert.Equal(t, c.want, evenly(c.apart), c.why)
 	}
+}
+
+// TestSectorsTouch: in the widest travel that two sectors leave room for, a ball
+// at its end stands just over the rim of the other catch's first seat.
+func TestSectorsTouch(t *testing.T) {
+	const ring, mouth = 60.0, 2.25
+	reach := 2 * geom.FromRadians(math.Asin(mouth/2/ring)) // a chord of the mouth's radius
+	of := []span{{0, 0}, {-10, -10}}
+	// To + 10 + reach to the second, To + reach back to the first: 360 in all.
+	p := Problem{Mouth: 2 * mouth, Web: 2, Pocket: 11}
+	const hair geom.Angle = 1e-9 // degrees: rounding must not decide
+	p.To = 175 - reach - hair
+	p.From = -p.To
+	places, ok := p.sectors(ring, of)
+	require.True(t, ok)
+	ball, seat := geom.Polar(ring, places[0]+p.To), geom.Polar(ring, places[1]-10)
+	assert.InDelta(t, mouth, ball.Distance(seat), 1e-8)
+	ball, seat = geom.Polar(ring, places[1]+p.To), geom.Polar(ring, places[0])
+	assert.InDelta(t, mouth, ball.Distance(seat), 1e-8)
+	p.To += 2 * hair
+	p.From = -p.To
+	_, ok = p.sectors(ring, of)
+	assert.False(t, ok, "a hair more travel")
 }

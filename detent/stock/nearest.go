@@ -66,18 +66,6 @@ func nearest[T sized](list []T, mm float64, systems []System) (T, bool) {
 	return above(list, found[0].size(), systems)
 }
 
-// below returns the largest that is not over mm.
-func below[T sized](list []T, mm float64, systems []System) (T, bool) {
-	var found T
-	ok := false
-	for _, x := range within(list, systems) {
-		if x.size() <= mm+SameSize && (!ok || x.size() > found.size()) {
-			found, ok = x, true
-		}
-	}
-	return found, ok
-}
-
 // above returns the smallest that is not under mm.
 func above[T sized](list []T, mm float64, systems []System) (T, bool) {
 	for _, x := range within(list, systems) {

@@ -46,35 +46,9 @@ func TestNoDrill(t *testing.T) {
 	assert.False(t, ok, "not a number")
 	_, ok = stock.NearestDrill(5, stock.System(9))
 	assert.False(t, ok, "no such system")
-	_, ok = stock.NearestDrillBelow(0.19)
-	assert.False(t, ok, "the smallest is 0.2")
-	_, ok = stock.NearestDrillAbove(13.01)
-	assert.False(t, ok, "the largest is 13")
 	assert.Empty(t, stock.DrillsNear(math.NaN(), 3))
 	assert.Empty(t, stock.DrillsNear(5, 0))
 	assert.Empty(t, stock.DrillsNear(5, -1))
-}
-
-func TestDrillsBelowAndAbove(t *testing.T) {
-	for _, k := range []struct {
-		why          string
-		mm           float64
-		below, above string
-	}{
-		{"between two", 4.72, "4.7", "3/16"},
-		{"a size is its own neighbour", 4.5, "4.5", "4.5"},
-		{"so it is when a sum is off in the last digits", 4.5 + 1e-9, "4.5", "4.5"},
-		{"sizes that differ by a hair are two", 4.5 + 1e-5, "4.5", "#15"},
-	} {
-		t.Run(k.why, func(t *testing.T) {
-			below, ok := stock.NearestDrillBelow(k.mm)
-			require.True(t, ok)
-			above, ok := stock.NearestDrillAbove(k.mm)
-			require.True(t, ok)
-			assert.Equal(t, k.below, below.Designation)
-			assert.Equal(t, k.above, above.Designation)
-		})
-	}
 }
 
 // ranked returns all drills of the systems, the nearest first, of two as near

@@ -33,31 +33,27 @@ func TestClearanceHoles(t *testing.T) {
 		assert.Equal(t, w.thread, got[i].Thread)
 		assert.Equal(t, w.nominal, got[i].Nominal, w.thread)
 		for fit, mm := range map[stock.Fit]float64{stock.Fine: w.fine, stock.Medium: w.medium, stock.Coarse: w.coarse} {
-			hole, ok := stock.ClearanceHole(w.thread, fit)
-			require.True(t, ok, w.thread)
+			hole := got[i].Hole(fit)
 			assert.Equal(t, mm, hole, "%s fit %d", w.thread, fit)
 			assert.Greater(t, hole, w.nominal)
 		}
 	}
 }
 
-func TestClearanceHoleNames(t *testing.T) {
-	for _, k := range []struct {
-		why, thread string
-		fit         stock.Fit
-		want        float64
-	}{
-		{"small letters and spaces do not matter", " m5 ", stock.Medium, 5.5},
-		{"a thread not listed", "M7", stock.Medium, 0},
-		{"no fit", "M5", 0, 0},
-		{"nothing", "", stock.Medium, 0},
-	} {
-		t.Run(k.why, func(t *testing.T) {
-			hole, ok := stock.ClearanceHole(k.thread, k.fit)
-			assert.Equal(t, k.want, hole)
-			assert.Equal(t, k.want > 0, ok)
-		})
+func TestHoleOfNoFit(t *testing.T) {
+	assert.Zero(t, stock.Clearances()[0].Hole(0))
+}
+
+// screw returns a wood screw by its designation.
+func screw(t *testing.T, designation string) stock.WoodScrew {
+	t.Helper()
+	for _, s := range stock.WoodScrews() {
+		if s.Designation() == designation {
+			return s
+		}
 	}
+	require.Fail(t, "no such screw", designation)
+	return stock.WoodScrew{}
 }
 
 func TestShanksOfTheHandbook(t *testing.T) {
@@ -87,9 +83,7 @@ func TestShanksFollowTheRule(t *testing.T) {
 
 func TestLeadHolesAreNumberDrills(t *testing.T) {
 	for gauge, want := range map[string][2]string{"#6": {"#52", "#44"}, "#8": {"#48", "#35"}, "#10": {"#43", "#31"}} {
-		s, ok := stock.FindWoodScrew(gauge)
-		require.True(t, ok)
-		assert.Equal(t, gauge, s.Designation())
+		s := screw(t, gauge)
 		for i, lead := range []stock.Value{s.LeadSoft, s.LeadHard} {
 			d := drill(t, want[i])
 			assert.Equal(t, d.MM, lead.Typical, gauge)
@@ -110,15 +104,7 @@ func TestLeadHolesAgree(t *testing.T) {
 		assert.InEpsilon(t, s.Shank.Typical*2/3*0.9, s.LeadHard.Typical, apart, s.Designation())
 		assert.Less(t, s.LeadSoft.Typical, s.LeadHard.Typical)
 	}
-	s, ok := stock.FindWoodScrew(" 12")
-	require.True(t, ok, "the sign may be left out")
+	s := screw(t, "#12")
 	assert.InDelta(t, 5.49*2/3*0.7, s.LeadSoft.Typical, rounding)
 	assert.InDelta(t, 5.49*2/3*0.9, s.LeadHard.Typical, rounding)
-}
-
-func TestNoSuchScrew(t *testing.T) {
-	for _, name := range []string{"", "#", "#1", "M4", "##8", "#8.0"} {
-		_, ok := stock.FindWoodScrew(name)
-		assert.False(t, ok, name)
-	}
 }

@@ -4,7 +4,6 @@ import (
 	"math"
 	"slices"
 	"strconv"
-	"strings"
 
 	"stopwright/detent/measure"
 )
@@ -57,18 +56,6 @@ var woodScrews = []WoodScrew{
 
 // WoodScrews returns the wood screws #2 to #24, the smallest first.
 func WoodScrews() []WoodScrew { return slices.Clone(woodScrews) }
-
-// FindWoodScrew returns the screw of a gauge written #8 or 8, and false where
-// it is not listed.
-func FindWoodScrew(designation string) (WoodScrew, bool) {
-	gauge := strings.TrimPrefix(strings.TrimSpace(designation), "#")
-	for _, s := range woodScrews {
-		if strconv.Itoa(s.Gauge) == gauge {
-			return s, true
-		}
-	}
-	return WoodScrew{}, false
-}
 
 // GaugeShank returns the shank (mm) of a wood screw of a gauge, by the rule
 // 0.060 + 0.013 n inch.

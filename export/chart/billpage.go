@@ -14,7 +14,7 @@ var billColumns = [...]string{"count", "name", "size", "note"}
 func (b Bill) empty() bool { return len(b.Parts)+len(b.Hardware)+len(b.Tools) == 0 }
 
 // billPages letters the parts and cutting list, section by section.
-func billPages(c Chart, paper Paper) (footing, []*board) {
+func billPages(c Chart, paper drawing.Paper) (footing, []*board) {
 	k := footing{shown: c.Words.Text("bill.title"), sheet: c.Words.Text("bill.sheet"), scale: dash, holes: dash}
 	if c.Bill.empty() {
 		return k, nil

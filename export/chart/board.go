@@ -34,7 +34,7 @@ type board struct {
 	cutNotes bool // it has a place for notes, which they do not fit
 }
 
-func newBoard(p Paper) *board {
+func newBoard(p drawing.Paper) *board {
 	return &board{Page: drawing.Page{Width: p.Width, Height: p.Height}}
 }
 

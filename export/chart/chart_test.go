@@ -11,8 +11,10 @@ import (
 	"stopwright/detent"
 	"stopwright/detent/geom"
 	"stopwright/detent/plan"
+	"stopwright/detent/plan/plantest"
 	"stopwright/detent/plate"
 	"stopwright/export/chart"
+	"stopwright/export/drawing"
 )
 
 // exact is the rounding of a few operations on lengths of a few hundred mm.
@@ -30,7 +32,7 @@ const printed = 0.5e-10
 
 func TestChordsAgreeWithTheHandbook(t *testing.T) {
 	for n, constant := range chordConstants {
-		p := equal(n)
+		p := plantest.Equal(n)
 		d := 2 * p.Catches[0].Radius
 		for _, r := range chartOf(t, p).Sheets[0].Seats {
 			g := r.FromNeighbour
@@ -43,7 +45,7 @@ func TestChordsAgreeWithTheHandbook(t *testing.T) {
 
 func TestOneHandbookTableIsWrong(t *testing.T) {
 	d := 2 * plan.Default().Catches[0].Radius
-	g := chartOf(t, equal(15)).Sheets[0].Seats[3].FromNeighbour
+	g := chartOf(t, plantest.Equal(15)).Sheets[0].Seats[3].FromNeighbour
 	assert.Greater(t, math.Abs(g.Chord-0.2070*d), 0.1, "a published 0.2070 for 15 holes is a misprint of 0.2079")
 }
 
@@ -65,7 +67,7 @@ func TestDepthStop(t *testing.T) {
 		{"a flat-nosed countersink stops short of its tip", func(s *plan.Seat) { s.Form, s.Depth = plan.Countersunk, 1.5 }, 1.5, 1.5, "metric", 6, true},
 		{"a pin fits the relief of a countersink", func(s *plan.Seat) { s.Form, s.ReliefDiameter = plan.Countersunk, 2.5 }, 2.25, 2.25, "metric", 2.5, false},
 	} {
-		p := equal(9)
+		p := plantest.Equal(9)
 		c.set(&p.Seat)
 		s := chartOf(t, p).Sheets[0]
 		assert.InDelta(t, c.depth, s.Drill.Depth, exact, c.why)
@@ -80,7 +82,7 @@ func TestDepthStop(t *testing.T) {
 // TestPlacesAreTheReports holds the chart to the report, and the report's view
 // to a mirror written here as a matrix, for every arrangement.
 func TestPlacesAreTheReports(t *testing.T) {
-	for _, a := range arrangements {
+	for _, a := range plantest.Arrangements {
 		p := mitres(a)
 		r := detent.Solve(p)
 		c := chartOf(t, p)
@@ -115,7 +117,7 @@ func TestPlacesAreTheReports(t *testing.T) {
 }
 
 func TestNeighbourIsTheOneBeforeClockwise(t *testing.T) {
-	for _, a := range arrangements {
+	for _, a := range plantest.Arrangements {
 		rows := chartOf(t, mitres(a)).Sheets[0].Seats
 		for i, r := range rows {
 			best, at := 361.0, -1
@@ -142,22 +144,22 @@ func TestPinsThatRunIntoEachOther(t *testing.T) {
 	}{
 		{4.6, true, "clear"}, {4.4, false, "the pins overlap"},
 	} {
-		p := equal(1)
+		p := plantest.Equal(1)
 		p.Stops = append(p.Stops, plan.Stop{Angle: 2 * math.Asin(c.apart/2/105) * 180 / math.Pi})
 		assert.Equal(t, c.fits, chartOf(t, p).Sheets[0].Seats[1].FromZero.Fits, c.why)
 	}
 }
 
 func TestTheZeroSeatIsNotMeasuredFromItself(t *testing.T) {
-	s := chartOf(t, mitres(arrangements[3])).Sheets[0]
+	s := chartOf(t, mitres(plantest.Arrangements[3])).Sheets[0]
 	require.Equal(t, geom.Angle(0), s.Seats[s.Datum].Stops[0])
 	assert.Equal(t, -1, s.Seats[s.Datum].FromZero.From)
-	assert.Equal(t, -1, chartOf(t, equal(1)).Sheets[0].Seats[0].FromNeighbour.From, "alone on its ring")
-	assert.Equal(t, -1, chartOf(t, equal(0)).Sheets[0].Datum, "no seat")
+	assert.Equal(t, -1, chartOf(t, plantest.Equal(1)).Sheets[0].Seats[0].FromNeighbour.From, "alone on its ring")
+	assert.Equal(t, -1, chartOf(t, plantest.Equal(0)).Sheets[0].Datum, "no seat")
 }
 
 func TestASeatListsEveryStopItServes(t *testing.T) {
-	p := equal(0)
+	p := plantest.Equal(0)
 	p.Catches = []plan.Placement{{Name: "A", Radius: 105}, {Name: "B", Azimuth: 120, Radius: 105}}
 	p.Stops = []plan.Stop{{Angle: 0, Catches: []string{"A", "B"}}, {Angle: 120, Catches: []string{"A", "B"}}}
 	var shared []string
@@ -170,9 +172,9 @@ func TestASeatListsEveryStopItServes(t *testing.T) {
 }
 
 func TestOnly(t *testing.T) {
-	c := chartOf(t, mitres(arrangements[0]))
+	c := chartOf(t, mitres(plantest.Arrangements[0]))
 	assert.Len(t, c.Only(plan.PartBase).Sheets, 1)
 	assert.Len(t, c.Only(plan.PartTurntable).Sheets, 1)
 	assert.Empty(t, c.Only(plan.PartCollar).Sheets, "a collar has neither seats nor catches")
-	assert.Empty(t, chart.Pages(c.Only(plan.PartCollar), chart.A4))
+	assert.Empty(t, chart.Pages(c.Only(plan.PartCollar), drawing.A4))
 }

@@ -15,6 +15,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"stopwright/detent/plan"
+	"stopwright/detent/plan/plantest"
 	"stopwright/export/chart"
 )
 
@@ -22,7 +23,7 @@ import (
 const lastDigit = 0.0005
 
 func TestCSVGolden(t *testing.T) {
-	for i, a := range arrangements {
+	for i, a := range plantest.Arrangements {
 		if i%3 != 0 { // the plain case and the mirrored one
 			continue
 		}
@@ -64,7 +65,7 @@ func read(t *testing.T, data []byte) []map[string]string {
 }
 
 func TestCSVReadAgain(t *testing.T) {
-	for _, a := range arrangements {
+	for _, a := range plantest.Arrangements {
 		c := chartOf(t, mitres(a))
 		data := csvOf(t, c)
 		assert.NotRegexp(t, `(^|[,"])-0\.0*([,"\r]|$)`, string(data), "-0 is never written")
@@ -101,7 +102,7 @@ func TestCSVGuardsAgainstFormulas(t *testing.T) {
 		{"Größe Ж 漢 \U0001F600", "Größe Ж 漢 \U0001F600", "any letter"},
 		{"bad\xffbyte", "bad?byte", "valid UTF-8 all the same"},
 	} {
-		p := equal(1)
+		p := plantest.Equal(1)
 		p.Stops[0].Label = c.label
 		ch := chart.New(solve(p), info())
 		assert.Equal(t, c.want, read(t, csvOf(t, ch))[0]["Label"], c.why)
@@ -109,7 +110,7 @@ func TestCSVGuardsAgainstFormulas(t *testing.T) {
 }
 
 func TestCSVOfNoSeats(t *testing.T) {
-	assert.Empty(t, read(t, csvOf(t, chartOf(t, equal(0)).Only(plan.PartBase))))
+	assert.Empty(t, read(t, csvOf(t, chartOf(t, plantest.Equal(0)).Only(plan.PartBase))))
 }
 
 type full struct{}
@@ -119,7 +120,7 @@ var errFull = errors.New("disk full")
 func (full) Write([]byte) (int, error) { return 0, errFull }
 
 func TestCSVSaysWhenItCannotWrite(t *testing.T) {
-	require.ErrorIs(t, chart.WriteCSV(full{}, chartOf(t, equal(720))), errFull)
+	require.ErrorIs(t, chart.WriteCSV(full{}, chartOf(t, plantest.Equal(720))), errFull)
 }
 
 func FuzzCSVText(f *testing.F) {
@@ -127,7 +128,7 @@ func FuzzCSVText(f *testing.F) {
 		f.Add(s)
 	}
 	f.Fuzz(func(t *testing.T, s string) {
-		p := equal(1)
+		p := plantest.Equal(1)
 		p.Title, p.Stops[0].Label, p.Catches[0].Name = s, s, s
 		data := csvOf(t, chart.New(solve(p), info()))
 		require.True(t, utf8.Valid(data))

@@ -10,6 +10,7 @@ import (
 
 	"stopwright/assets/words"
 	"stopwright/detent"
+	"stopwright/detent/plan/plantest"
 	"stopwright/export/chart"
 	"stopwright/export/drawing"
 )
@@ -19,11 +20,11 @@ import (
 func TestGermanSheetsHaveDecimalCommas(t *testing.T) {
 	german, err := words.In("de")
 	require.NoError(t, err)
-	r := detent.Solve(mitres(arrangements[0]))
+	r := detent.Solve(mitres(plantest.Arrangements[0]))
 	c := chart.New(r, drawing.Info{Words: german, Date: date})
 
 	commas := 0
-	for _, page := range chart.Pages(c, chart.A4) {
+	for _, page := range chart.Pages(c, drawing.A4) {
 		textsKeepApart(t, page, "German")
 		for _, e := range page.Entities {
 			if s, ok := e.Shape.(drawing.Text); ok {

@@ -7,7 +7,7 @@ import (
 
 // listing letters one thing below another, on as many pages as it takes.
 type listing struct {
-	paper  Paper
+	paper  drawing.Paper
 	boards []*board
 	b      *board // the page being filled
 	y      float64
@@ -16,7 +16,7 @@ type listing struct {
 // rowStep is from one line of a listing to the next, mm: room for a pencil.
 const rowStep = 5.6
 
-func newListing(paper Paper) *listing {
+func newListing(paper drawing.Paper) *listing {
 	f := &listing{paper: paper}
 	f.turn()
 	return f

@@ -8,7 +8,9 @@ import (
 	"github.com/stretchr/testify/assert"
 
 	"stopwright/detent/plan"
+	"stopwright/detent/plan/plantest"
 	"stopwright/export/chart"
+	"stopwright/export/drawing"
 )
 
 // TestLooseBall reckons what calipers read over a ball of 6 mm by Pythagoras.
@@ -41,7 +43,7 @@ func TestLooseBall(t *testing.T) {
 		{"swallowed", func(s *plan.Seat) { s.Diameter = 6 }, false, 0, 0, "⌀6 mm falls into the seats"},
 	} {
 		t.Run(c.why, func(t *testing.T) {
-			p := equal(9)
+			p := plantest.Equal(9)
 			c.set(&p.Seat)
 			ch := chartOf(t, p)
 			l := ch.Sheets[0].Loose
@@ -64,7 +66,7 @@ func TestLooseBall(t *testing.T) {
 
 // TestLooseBallIsGaugedWhereTheSeatsAre: the other part's sheet has no seats.
 func TestLooseBallIsGaugedWhereTheSeatsAre(t *testing.T) {
-	for _, a := range arrangements {
+	for _, a := range plantest.Arrangements {
 		for _, s := range chartOf(t, mitres(a)).Sheets {
 			one := chartOf(t, mitres(a)).Only(s.Part)
 			assert.Equal(t, s.HoldsSeats(), strings.Contains(lettered(one), "⌀6 mm in a seat"))
@@ -77,7 +79,7 @@ func TestLooseBallIsGaugedWhereTheSeatsAre(t *testing.T) {
 // joined again.
 func lettered(c chart.Chart) string {
 	var all []string
-	for _, page := range chart.Pages(c, chart.A4) {
+	for _, page := range chart.Pages(c, drawing.A4) {
 		all = append(all, textsOf(page)...)
 	}
 	return strings.Join(all, " ")

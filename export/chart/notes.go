@@ -44,7 +44,7 @@ func (b *board) notes(c Chart, notes string, lo, hi geom.Point) (whole bool) {
 }
 
 // notesPages letters the plan's notes on sheets of their own.
-func notesPages(c Chart, notes string, paper Paper) (footing, []*board) {
+func notesPages(c Chart, notes string, paper drawing.Paper) (footing, []*board) {
 	k := footing{shown: c.Words.Text("chart.notes"), sheet: c.Words.Text("chart.notes"), scale: dash, holes: dash}
 	f := newListing(paper)
 	f.head(c.Words.Text("chart.notes"))

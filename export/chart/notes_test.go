@@ -12,6 +12,7 @@ import (
 	"stopwright/assets/words"
 	"stopwright/detent"
 	"stopwright/detent/plan"
+	"stopwright/detent/plan/plantest"
 	"stopwright/export/chart"
 	"stopwright/export/drawing"
 )
@@ -21,7 +22,7 @@ import (
 func TestNotesOfTheDemonstrationsStandBesideTheDrawing(t *testing.T) {
 	for _, d := range plans.List() {
 		for _, language := range words.Languages() {
-			for _, paper := range chart.Papers {
+			for _, paper := range drawing.Papers {
 				file, err := plans.Open(d.Name)
 				require.NoError(t, err)
 				p, err := plan.Decode(strings.NewReader(string(file)))
@@ -39,11 +40,11 @@ func TestNotesOfTheDemonstrationsStandBesideTheDrawing(t *testing.T) {
 // Notes that are too long to stand beside the drawing stand whole on a sheet of
 // their own, and the drawing's sheet says so.
 func TestLongNotesHaveASheetOfTheirOwn(t *testing.T) {
-	p := equal(4)
+	p := plantest.Equal(4)
 	for range 300 {
 		p.Notes += "The bolt is greased once a year. "
 	}
-	pages := chart.Pages(chartOf(t, p), chart.A4)
+	pages := chart.Pages(chartOf(t, p), drawing.A4)
 	more := words.English().Text("chart.notes.more")
 	assert.Contains(t, textsOf(pages[0]), more)
 	// A sheet of its own is the one with the notes and no such line.

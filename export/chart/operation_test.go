@@ -12,13 +12,15 @@ import (
 
 	"stopwright/assets/words"
 	"stopwright/detent/plan"
+	"stopwright/detent/plan/plantest"
 	"stopwright/detent/plate"
 	"stopwright/export/chart"
+	"stopwright/export/drawing"
 )
 
 // fitted is a plan with a collar and every fitting.
 func fitted() plan.Plan {
-	p := equal(9)
+	p := plantest.Equal(9)
 	p.Travel = plan.Span{From: 0, To: 320}
 	collar := plan.NewCollar(p.Turntable)
 	p.Collar = &collar
@@ -131,7 +133,7 @@ func TestOperationsAreAtTheReportsPlaces(t *testing.T) {
 // A tick stays with its hole while stops come and go beside it, and is left over
 // where the hole has moved or gone.
 func TestTicksBelongToPlaces(t *testing.T) {
-	p := equal(9)
+	p := plantest.Equal(9)
 	tick := ""
 	for _, o := range operations(t, p) {
 		if o.Kind == chart.Final {
@@ -236,7 +238,7 @@ func TestTicksAreCrossedOnTheSheet(t *testing.T) {
 		p := fitted()
 		p.Ticks = ticks
 		n := 0
-		for _, page := range chart.Pages(chartOf(t, p), chart.A4) {
+		for _, page := range chart.Pages(chartOf(t, p), drawing.A4) {
 			n += len(page.Entities)
 		}
 		return n
@@ -246,7 +248,7 @@ func TestTicksAreCrossedOnTheSheet(t *testing.T) {
 }
 
 func BenchmarkWork720(b *testing.B) {
-	pl := plate.New(equal(720))
+	pl := plate.New(plantest.Equal(720))
 	c := words.English()
 	for b.Loop() {
 		chart.Operations(pl, c)
@@ -255,8 +257,27 @@ func BenchmarkWork720(b *testing.B) {
 }
 
 func BenchmarkPages720(b *testing.B) {
-	c := chartOf(b, equal(720))
+	c := chartOf(b, plantest.Equal(720))
 	for b.Loop() {
-		chart.Pages(c, chart.A4)
+		chart.Pages(c, drawing.A4)
 	}
+}
+
+// A countersink that widens a rim hangs with its tip in the hole: set from its
+// tip on the face, it goes down by half the mouth, not by the width of the
+// chamfer, which would not reach the rim.
+func TestChamferIsSetFromTheTip(t *testing.T) {
+	p := fitted()
+	tried := 0
+	for _, o := range operations(t, p) {
+		if o.Kind != chart.Chamfer {
+			continue
+		}
+		tried++
+		assert.Equal(t, p.Seat.Diameter+0.5, o.Tool.Diameter)
+		assert.InDelta(t, (p.Seat.Diameter+0.5)/2, o.Tool.Stop, 1e-12, "a cone of 90 degrees is half as deep as wide")
+		assert.Greater(t, o.Tool.Stop, p.Seat.Diameter/2, "the cone is wider than the hole where it meets the face")
+		assert.Equal(t, 0.25, o.Tool.Depth)
+	}
+	assert.Equal(t, 2, tried, "the base and the wear ring")
 }

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"stopwright/assets/words"
+	"stopwright/detent/ball"
 	"stopwright/detent/check"
 	"stopwright/detent/geom"
 	"stopwright/detent/plan"
@@ -120,11 +121,19 @@ func (w *worker) drillSeats(seats []Hole) {
 	}
 	w.add(Final, final, seats)
 	if d.Chamfer > 0 {
-		w.add(Chamfer, Tool{Diameter: w.pl.Plan.Seat.Mouth(), Point: 90, Depth: d.Chamfer, Stop: d.Chamfer}, seats)
+		w.add(Chamfer, chamfering(w.pl.Plan.Seat), seats)
 	}
 	if w.part == w.pl.SeatsPart && len(seats) > 1 {
 		w.add(GaugeSeats, Tool{}, w.gauged(seats))
 	}
+}
+
+// chamfering returns the countersink that widens a seat's rim, of 90 degrees. Its
+// tip hangs free in the hole: it goes as deep as the whole cone that fills the
+// mouth.
+func chamfering(s plan.Seat) Tool {
+	const point geom.Angle = 90
+	return Tool{Diameter: s.Mouth(), Point: point, Depth: s.Chamfer, Stop: ball.PointLength(s.Mouth(), point)}
 }
 
 // gauged gives the seats their readings over pins from the zero seat.

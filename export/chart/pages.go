@@ -13,7 +13,7 @@ import (
 // plan's notes, if they are too long to stand beside the drawings; then the
 // operations on every part, one table each; last what to buy and saw. A chart of
 // no part has no pages.
-func Pages(c Chart, paper Paper) []drawing.Page {
+func Pages(c Chart, paper drawing.Paper) []drawing.Page {
 	var all []numbered
 	add := func(k footing, boards ...*board) {
 		for _, b := range boards {
@@ -61,7 +61,7 @@ type numbered struct {
 }
 
 // sheetPages draws all of a part's pages but their borders and title blocks.
-func sheetPages(c Chart, s Sheet, paper Paper) ([]*board, Scale) {
+func sheetPages(c Chart, s Sheet, paper drawing.Paper) ([]*board, Scale) {
 	b := newBoard(paper)
 	y, scale := b.opening(c, s)
 	columns, rows := seatColumns(c, s), len(s.Seats)

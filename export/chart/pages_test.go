@@ -11,6 +11,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"stopwright/detent/plan"
+	"stopwright/detent/plan/plantest"
 	"stopwright/export/chart"
 	"stopwright/export/drawing"
 )
@@ -27,7 +28,7 @@ const deadEdge = 10.0
 
 // hard makes every text as long as a plan allows, and numbers as wide.
 func hard(n int) plan.Plan {
-	p := equal(n)
+	p := plantest.Equal(n)
 	p.Title = strings.Repeat("A long title ", 40)
 	p.Notes = strings.Repeat("Notes that go on. ", 60)
 	p.Turntable.Diameter, p.Base.Shape, p.Base.Diameter = 9000, plan.Disc, 10000
@@ -40,9 +41,9 @@ func hard(n int) plan.Plan {
 
 func TestNothingLeavesThePaperOrMeets(t *testing.T) {
 	for name, p := range map[string]plan.Plan{
-		"none": equal(0), "one": equal(1), "nine": equal(9), "sixteen": equal(16), "mirrored": mitres(arrangements[3]), "hard": hard(25), "fitted": fitted(),
+		"none": plantest.Equal(0), "one": plantest.Equal(1), "nine": plantest.Equal(9), "sixteen": plantest.Equal(16), "mirrored": mitres(plantest.Arrangements[3]), "hard": hard(25), "fitted": fitted(),
 	} {
-		for _, paper := range chart.Papers {
+		for _, paper := range drawing.Papers {
 			pages := chart.Pages(chartOf(t, p), paper)
 			require.NotEmpty(t, pages)
 			for n, page := range pages {
@@ -100,8 +101,8 @@ func textsKeepApart(t *testing.T, page drawing.Page, where string) {
 }
 
 func TestPagesAreCountedAndHeaded(t *testing.T) {
-	for _, paper := range []chart.Paper{chart.A4, chart.Letter} {
-		pages := chart.Pages(chartOf(t, equal(60)), paper)
+	for _, paper := range []drawing.Paper{drawing.A4, drawing.Letter} {
+		pages := chart.Pages(chartOf(t, plantest.Equal(60)), paper)
 		require.Greater(t, len(pages), 3)
 		for i, p := range pages {
 			texts := textsOf(p)
@@ -127,7 +128,7 @@ func TestPagesAreCountedAndHeaded(t *testing.T) {
 func TestFiveThousandSeatsAllHaveARow(t *testing.T) {
 	rows := 0
 	tag := regexp.MustCompile(`^A\d+$`)
-	for _, p := range chart.Pages(chartOf(t, equal(5000)), chart.A4) {
+	for _, p := range chart.Pages(chartOf(t, plantest.Equal(5000)), drawing.A4) {
 		boxes := 0
 		for _, e := range p.Entities {
 			s, ok := e.Shape.(drawing.Text)
@@ -143,11 +144,11 @@ func TestFiveThousandSeatsAllHaveARow(t *testing.T) {
 // TestTheArrowFollowsThePositiveTurn finds the arrow on the page by its shape:
 // a filled triangle outside the part, on the side to which the turn goes.
 func TestTheArrowFollowsThePositiveTurn(t *testing.T) {
-	for _, a := range arrangements {
+	for _, a := range plantest.Arrangements {
 		for i, s := range chartOf(t, mitres(a)).Sheets {
 			c := chartOf(t, mitres(a))
 			c.Sheets = c.Sheets[i : i+1]
-			page := chart.Pages(c, chart.A4)[0]
+			page := chart.Pages(c, drawing.A4)[0]
 			var arc drawing.Arc
 			var head drawing.Polygon
 			for _, e := range page.Entities {
@@ -171,7 +172,7 @@ func TestTheArrowFollowsThePositiveTurn(t *testing.T) {
 }
 
 func TestAllStopsOfASharedSeatAreListed(t *testing.T) {
-	p := equal(0)
+	p := plantest.Equal(0)
 	p.Catches = nil
 	for i := range 6 {
 		p.Catches = append(p.Catches, plan.Placement{Name: string(rune('A' + i)), Azimuth: 60 * float64(i), Radius: 100})
@@ -185,7 +186,7 @@ func TestAllStopsOfASharedSeatAreListed(t *testing.T) {
 	}
 	c := chartOf(t, p)
 	require.Len(t, c.Sheets[0].Seats, 6)
-	text := strings.Join(textsOf(chart.Pages(c, chart.A4)[0]), " ")
+	text := strings.Join(textsOf(chart.Pages(c, drawing.A4)[0]), " ")
 	assert.Equal(t, 6, strings.Count(text, "240°"), "each of six seats serves the stop at 240")
 }
 
@@ -204,18 +205,18 @@ func TestScalesAreStandard(t *testing.T) {
 		size float64
 		want string
 	}{{20, "2:1"}, {60, "1:1"}, {120, "1:2"}, {260, "1:5"}, {600, "1:10"}, {9000, "1:200"}} {
-		p := equal(3)
+		p := plantest.Equal(3)
 		p.Turntable.Diameter, p.Base.Shape, p.Base.Diameter = c.size, plan.Disc, c.size
 		p.Turntable.PivotBore, p.Catches[0].Radius = 0, c.size/3
-		assert.Contains(t, textsOf(chart.Pages(chartOf(t, p), chart.A4)[0]), c.want, "a disc of %g mm", c.size)
+		assert.Contains(t, textsOf(chart.Pages(chartOf(t, p), drawing.A4)[0]), c.want, "a disc of %g mm", c.size)
 	}
 }
 
 func TestAnyTextCanBeLaidOut(t *testing.T) {
-	p := equal(2)
+	p := plantest.Equal(2)
 	p.Title = "Ж漢\U0001F600 \u202e \x00 line\nline"
 	p.Stops[0].Label = strings.Repeat("W", 10000)
-	for _, page := range chart.Pages(chart.New(solve(p), info()), chart.A4) {
+	for _, page := range chart.Pages(chart.New(solve(p), info()), drawing.A4) {
 		b := page.Bounds()
 		assert.LessOrEqual(t, b.Max.X, page.Width-deadEdge)
 		assert.Contains(t, textsOf(page), "??? ? line line", "what the letter lacks is seen to be missing")
@@ -223,15 +224,15 @@ func TestAnyTextCanBeLaidOut(t *testing.T) {
 }
 
 func BenchmarkPages(b *testing.B) {
-	c := chartOf(b, equal(720))
+	c := chartOf(b, plantest.Equal(720))
 	b.ReportAllocs()
 	for b.Loop() {
-		chart.Pages(c, chart.A4)
+		chart.Pages(c, drawing.A4)
 	}
 }
 
 func BenchmarkWriteCSV(b *testing.B) {
-	c := chartOf(b, equal(720))
+	c := chartOf(b, plantest.Equal(720))
 	b.ReportAllocs()
 	for b.Loop() {
 		if err := chart.WriteCSV(discard{}, c); err != nil {

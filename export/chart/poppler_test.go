@@ -15,7 +15,9 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"stopwright/detent/plan"
+	"stopwright/detent/plan/plantest"
 	"stopwright/export/chart"
+	"stopwright/export/drawing"
 	"stopwright/export/internal/oracle"
 )
 
@@ -40,9 +42,9 @@ func run(t *testing.T, data []byte, program string, args ...string) []byte {
 // TestPDFReadAgain reads the chart's PDF with poppler: the paper's size on
 // every page, and the row of every seat.
 func TestPDFReadAgain(t *testing.T) {
-	for _, paper := range []chart.Paper{chart.A4, chart.Letter} {
+	for _, paper := range []drawing.Paper{drawing.A4, drawing.Letter} {
 		for _, n := range []int{9, 60, 720} {
-			c := chartOf(t, equal(n))
+			c := chartOf(t, plantest.Equal(n))
 			data := pdfOf(t, c, paper)
 			path := filepath.Join(t.TempDir(), "chart.pdf")
 			require.NoError(t, os.WriteFile(path, data, 0o600))
@@ -73,7 +75,7 @@ func TestPDFReadAgain(t *testing.T) {
 // TestTheMirroredChartNamesItsView reads the words of the view, where no
 // picture can be asked.
 func TestTheMirroredChartNamesItsView(t *testing.T) {
-	text := string(run(t, pdfOf(t, chartOf(t, mitres(arrangements[3])), chart.A4), "pdftotext", "-layout"))
+	text := string(run(t, pdfOf(t, chartOf(t, mitres(plantest.Arrangements[3])), drawing.A4), "pdftotext", "-layout"))
 	assert.Contains(t, text, "Turntable, underside up")
 	assert.Contains(t, text, "clockwise in this view")
 	for _, caution := range []string{"Unplug", "Clamp the work", "eye protection", "manual"} {
@@ -94,7 +96,7 @@ const (
 // sheet, along rows of dots that no lettering crosses, against the part's own
 // width at the scale the sheet states.
 func TestTheSmallDrawingIsTrue(t *testing.T) {
-	for _, paper := range []chart.Paper{chart.A4, chart.Letter} {
+	for _, paper := range []drawing.Paper{drawing.A4, drawing.Letter} {
 		for _, c := range []struct {
 			why   string
 			width float64 // of the part along that row, mm
@@ -106,7 +108,7 @@ func TestTheSmallDrawingIsTrue(t *testing.T) {
 				p.Base.Shape, p.Base.Diameter, p.Turntable.Diameter, p.Catches[0].Radius = plan.Disc, 120, 110, 35
 			}, 60 * 0.8},
 		} {
-			p := equal(9)
+			p := plantest.Equal(9)
 			c.set(&p)
 			ch := chartOf(t, p).Only(plan.PartBase)
 			data := pdfOf(t, ch, paper)
@@ -165,12 +167,12 @@ func number(t *testing.T, s []byte) float64 {
 }
 
 func TestPDFBytesRepeat(t *testing.T) {
-	a, b := pdfOf(t, chartOf(t, mitres(arrangements[0])), chart.A4), pdfOf(t, chartOf(t, mitres(arrangements[0])), chart.A4)
+	a, b := pdfOf(t, chartOf(t, mitres(plantest.Arrangements[0])), drawing.A4), pdfOf(t, chartOf(t, mitres(plantest.Arrangements[0])), drawing.A4)
 	assert.True(t, bytes.Equal(a, b))
 }
 
 func BenchmarkPDF(b *testing.B) {
-	pages := chart.Pages(chartOf(b, equal(720)), chart.A4)
+	pages := chart.Pages(chartOf(b, plantest.Equal(720)), drawing.A4)
 	b.ReportAllocs()
 	for b.Loop() {
 		writePDF(b, pages)

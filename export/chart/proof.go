@@ -16,7 +16,7 @@ import (
 // readings, how to put right each seat that is out, and where the whole pattern
 // is drilled if it is moved. A plan without tool and without readings gets the
 // tables to fill in.
-func ProofPages(r detent.Report, info drawing.Info, paper Paper) []drawing.Page {
+func ProofPages(r detent.Report, info drawing.Info, paper drawing.Paper) []drawing.Page {
 	c := Chart{Title: drawing.Title(r.Plate.Plan, info.Words, info.Words.Text("proof.name")), Date: strings.TrimSpace(info.Date), Words: info.Words}
 	f := &flow{chart: c, paper: paper}
 	f.turnOver()
@@ -105,7 +105,7 @@ func proofColumns(c Chart, r detent.Report, v detent.Proving, cut detent.CutLine
 // flow fills one sheet after another from the top.
 type flow struct {
 	chart  Chart
-	paper  Paper
+	paper  drawing.Paper
 	boards []*board
 	y      float64
 }

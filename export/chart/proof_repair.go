@@ -15,10 +15,10 @@ const (
 	repairScale = 5.0 // times full size at most
 )
 
-// repairs shows each way to put a seat right: a small drawing with its chart, or
-// what is in the way. It returns the move of the whole pattern, whose chart is
-// too long to stand beside its drawing; one that does not fit where there is
-// none.
+// repairs shows each way to put a stop's seats right: a small drawing with its
+// chart, or what is in the way; the whole pattern moves but once. It returns that
+// move, whose chart is too long to stand beside its drawing; one that does not
+// fit where there is none.
 func (f *flow) repairs(r detent.Report, angle geom.Angle, stop int, move float64) (moved detent.Repair) {
 	w := f.chart.Words
 	seats := r.Plate.Stops[stop].Seats
@@ -27,10 +27,21 @@ func (f *flow) repairs(r detent.Report, angle geom.Angle, stop int, move float64
 	}
 	f.heading(w.Text("repair.head", words.Args{"Angle": words.Deg(angle)}))
 	f.say(w.Text("caution.unplug") + " " + w.Text("caution.clamp"))
-	for _, x := range r.RepairsOf(seats[0], move) {
-		f.repair(r, x)
-		if x.Kind == detent.Pattern {
-			moved = x
+	if len(seats) > 1 {
+		f.say(w.Text("repair.each"))
+	}
+	for k, seat := range seats {
+		if len(seats) > 1 {
+			f.heading(w.Text("repair.seat", words.Args{"Seat": r.Plate.Seats[seat].Tag}))
+		}
+		for _, x := range r.RepairsOf(seat, move) {
+			switch {
+			case x.Kind != detent.Pattern:
+				f.repair(r, x)
+			case k == len(seats)-1:
+				f.repair(r, x)
+				moved = x
+			}
 		}
 	}
 	return moved

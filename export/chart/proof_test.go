@@ -76,6 +76,26 @@ func TestProofSheetSaysWhatWasFound(t *testing.T) {
 	}
 }
 
+// Where two catches hold a stop both of its seats are put right, each told by its
+// name; the pattern is moved but once.
+func TestProofSheetMendsEverySeatOfAPair(t *testing.T) {
+	p := provedReport().Plate.Plan
+	p.Catches = append(p.Catches, plan.Placement{Name: "B", Azimuth: p.Catches[0].Azimuth + 180, Radius: 90})
+	for i := range p.Stops {
+		p.Stops[i].Catches = []string{"A", "B"}
+	}
+	r := detent.Solve(p)
+	w := words.English()
+	text := pageText(chart.ProofPages(r, drawing.Info{Words: w}, drawing.A4))
+	for _, seat := range r.Plate.Stops[5].Seats { // at 30
+		head := w.Text("repair.seat", words.Args{"Seat": r.Plate.Seats[seat].Tag})
+		assert.Equal(t, 1, strings.Count(text, head+"\n"), head)
+	}
+	assert.Equal(t, 2, strings.Count(text, w.Text("repair.plug")+"\n"))
+	assert.Equal(t, 1, strings.Count(text, w.Text("repair.pattern")+"\n"))
+	assert.Contains(t, strings.Join(strings.Fields(text), " "), "move each of them")
+}
+
 func TestProofSheetToFillIn(t *testing.T) {
 	p := plan.NewPlan()
 	for a := -90.0; a <= 90; a++ {

@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"stopwright/detent/plan/plantest"
 	"stopwright/export/chart"
 	"stopwright/export/drawing"
 )
@@ -27,10 +28,10 @@ func texts(pages []drawing.Page) []string {
 // A trammel is set once for each ring: its seats stand together under its radius
 // and the catches that run on it.
 func TestOneTableARing(t *testing.T) {
-	c := chartOf(t, mitres(arrangements[0]))
+	c := chartOf(t, mitres(plantest.Arrangements[0]))
 	c.Sheets = c.Sheets[:1]
 	require.True(t, c.Sheets[0].HoldsSeats())
-	all := strings.Join(texts(chart.Pages(c, chart.Papers[0])), "\n")
+	all := strings.Join(texts(chart.Pages(c, drawing.Papers[0])), "\n")
 	// The tags also stand in the picture: the tables come after it.
 	outer, inner := strings.Index(all, "Ring of radius 105 mm: catch A"), strings.Index(all, "Ring of radius 90 mm: catch B")
 	require.Positive(t, outer)
@@ -41,6 +42,6 @@ func TestOneTableARing(t *testing.T) {
 	assert.Contains(t, all[inner:], "\nB1\n")
 	assert.NotContains(t, all[outer:inner], "\nB1\n")
 
-	one := chartOf(t, equal(9))
-	assert.NotContains(t, strings.Join(texts(chart.Pages(one, chart.Papers[0])), "\n"), "Ring of radius", "one ring needs no title")
+	one := chartOf(t, plantest.Equal(9))
+	assert.NotContains(t, strings.Join(texts(chart.Pages(one, drawing.Papers[0])), "\n"), "Ring of radius", "one ring needs no title")
 }

@@ -3,7 +3,6 @@ package chart_test
 import (
 	"bytes"
 	"flag"
-	"fmt"
 	"io"
 	"testing"
 
@@ -22,13 +21,6 @@ var update = flag.Bool("update", false, "write the golden files anew")
 // date is what a caller might give.
 const date = "2026-11-20"
 
-var arrangements = []plan.Arrangement{
-	{CatchIn: plan.PartTurntable, PositiveTurn: plan.Clockwise},
-	{CatchIn: plan.PartTurntable, PositiveTurn: plan.Counterclockwise},
-	{CatchIn: plan.PartBase, PositiveTurn: plan.Clockwise},
-	{CatchIn: plan.PartBase, PositiveTurn: plan.Counterclockwise},
-}
-
 // mitres is a one-sided set with an odd one out, so that no sign can hide.
 func mitres(a plan.Arrangement) plan.Plan {
 	p := plan.Default()
@@ -39,16 +31,6 @@ func mitres(a plan.Arrangement) plan.Plan {
 		{Angle: 22.5, BothSides: true, Label: "8 sides"},
 		{Angle: 36, BothSides: true, Label: "5 sides"},
 		{Angle: 50, Label: "odd", Catches: []string{"A", "B"}},
-	}
-	return p
-}
-
-// equal has n stops round the full turn.
-func equal(n int) plan.Plan {
-	p := plan.Default()
-	p.Title = fmt.Sprintf("%d equal stops", n)
-	for i := range n {
-		p.Stops = append(p.Stops, plan.Stop{Angle: 360 * float64(i) / float64(n)})
 	}
 	return p
 }
@@ -66,7 +48,7 @@ func csvOf(t testing.TB, c chart.Chart) []byte {
 	return b.Bytes()
 }
 
-func pdfOf(t testing.TB, c chart.Chart, paper chart.Paper) []byte {
+func pdfOf(t testing.TB, c chart.Chart, paper drawing.Paper) []byte {
 	t.Helper()
 	var b bytes.Buffer
 	require.NoError(t, pdf.Write(&b, chart.Pages(c, paper), pdf.Meta{Title: c.Title}))
@@ -84,7 +66,7 @@ func writePDF(t testing.TB, pages []drawing.Page) {
 
 // pivotOf returns where the pivot's bore is drawn on the first page, mm from
 // the lower left corner.
-func pivotOf(t testing.TB, c chart.Chart, paper chart.Paper) (x, y float64) {
+func pivotOf(t testing.TB, c chart.Chart, paper drawing.Paper) (x, y float64) {
 	t.Helper()
 	for _, e := range chart.Pages(c, paper)[0].Entities {
 		if s, ok := e.Shape.(drawing.Circle); ok && e.Layer == drawing.Pivot {

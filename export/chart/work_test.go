@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"stopwright/detent/plan"
+	"stopwright/detent/plan/plantest"
 	"stopwright/export/chart"
 	"stopwright/export/drawing"
 )
@@ -15,7 +16,7 @@ import (
 // The order of work is that of the operations: the relief is drilled before the
 // seat, and the outline is cut after all holes.
 func TestOrderOfWork(t *testing.T) {
-	p := equal(4)
+	p := plantest.Equal(4)
 	p.Seat.Form, p.Seat.ReliefDiameter, p.Seat.Depth = plan.Drilled, 2.5, 5
 	steps := strings.Join(textsOf(chart.Pages(chartOf(t, p), drawing.A4)[0]), " ")
 	before := -1

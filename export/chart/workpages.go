@@ -8,7 +8,7 @@ import (
 )
 
 // workPages letters the operations on one part, one table each.
-func workPages(c Chart, work []Operation, paper Paper) (footing, []*board) {
+func workPages(c Chart, work []Operation, paper drawing.Paper) (footing, []*board) {
 	part := newSheet(c.plate, work[0].Part)
 	part.Face = c.faceUp(part.Part)
 	k := footing{shown: partAndFace(c, part), sheet: c.Words.Text("operation.sheet"), scale: dash}

@@ -2,7 +2,6 @@ package router_test
 
 import (
 	"bytes"
-	"fmt"
 	"os"
 	"testing"
 
@@ -17,13 +16,6 @@ import (
 
 // date is what a caller might give.
 const date = "2026-11-20"
-
-var arrangements = []plan.Arrangement{
-	{CatchIn: plan.PartTurntable, PositiveTurn: plan.Clockwise},
-	{CatchIn: plan.PartTurntable, PositiveTurn: plan.Counterclockwise},
-	{CatchIn: plan.PartBase, PositiveTurn: plan.Clockwise},
-	{CatchIn: plan.PartBase, PositiveTurn: plan.Counterclockwise},
-}
 
 // mitres is a one-sided set with a catch off the axis and holes of every kind,
 // so that no sign can hide.
@@ -55,16 +47,6 @@ func fitted(p plan.Plan) plan.Plan {
 	p.Making.Screws = plan.ScrewHoles{Size: "M4", Pilot: 2.8, PilotDepth: 12, Head: 8.5, HeadDepth: 3}
 	p.Making.KnockOut = 4
 	p.Making.Registration = plan.Registration{Diameter: 6, Distance: 60}
-	return p
-}
-
-// equal has n stops round the full turn.
-func equal(n int) plan.Plan {
-	p := plan.Default()
-	p.Title = fmt.Sprintf("%d equal stops", n)
-	for i := range n {
-		p.Stops = append(p.Stops, plan.Stop{Angle: 360 * float64(i) / float64(n)})
-	}
 	return p
 }
 

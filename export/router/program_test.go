@@ -14,6 +14,7 @@ import (
 	"stopwright/assets/words"
 	"stopwright/detent/geom"
 	"stopwright/detent/plan"
+	"stopwright/detent/plan/plantest"
 	"stopwright/detent/plate"
 	"stopwright/export/drawing"
 	"stopwright/export/router"
@@ -289,7 +290,7 @@ func seenBy(t *testing.T, rs274, program string) [2]int {
 }
 
 func BenchmarkProgram720(b *testing.B) {
-	pl := plate.New(equal(720))
+	pl := plate.New(plantest.Equal(720))
 	b.ReportAllocs()
 	for b.Loop() {
 		_, err := router.New(pl, plan.PartBase, words.English())
@@ -298,7 +299,7 @@ func BenchmarkProgram720(b *testing.B) {
 }
 
 func BenchmarkWrite720(b *testing.B) {
-	program := made(b, equal(720), plan.PartBase)
+	program := made(b, plantest.Equal(720), plan.PartBase)
 	b.ReportAllocs()
 	for b.Loop() {
 		text(b, program)
@@ -306,7 +307,7 @@ func BenchmarkWrite720(b *testing.B) {
 }
 
 func BenchmarkDraw720(b *testing.B) {
-	program := made(b, equal(720), plan.PartBase)
+	program := made(b, plantest.Equal(720), plan.PartBase)
 	for b.Loop() {
 		program.Draw(program.Seconds / 2)
 	}

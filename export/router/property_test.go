@@ -10,6 +10,7 @@ import (
 
 	"stopwright/assets/words"
 	"stopwright/detent/plan"
+	"stopwright/detent/plan/plantest"
 	"stopwright/detent/plate"
 	"stopwright/export/drawing"
 	"stopwright/export/router"
@@ -20,7 +21,7 @@ import (
 func randomPlan(t *rapid.T) plan.Plan {
 	number := func(lo, hi float64) float64 { return rapid.Float64Range(lo, hi).Draw(t, "number") }
 	whether := func() bool { return rapid.Bool().Draw(t, "whether") }
-	p := mitres(rapid.SampledFrom(arrangements).Draw(t, "arrangement"))
+	p := mitres(rapid.SampledFrom(plantest.Arrangements).Draw(t, "arrangement"))
 	p.Catches[0].Azimuth, p.Catches[0].Radius = number(-360, 360), number(60, 120)
 	p.Stops[1].Angle = number(-180, 180)
 	p.Turntable.PivotBore, p.Turntable.Thickness, p.Base.Thickness = number(4, 20), number(8, 40), number(8, 40)

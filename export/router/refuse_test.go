@@ -9,12 +9,13 @@ import (
 
 	"stopwright/assets/words"
 	"stopwright/detent/plan"
+	"stopwright/detent/plan/plantest"
 	"stopwright/detent/plate"
 	"stopwright/export/router"
 )
 
 // trial is a plan whose router refuses nothing.
-func trial() plan.Plan { return mitres(arrangements[0]) }
+func trial() plan.Plan { return mitres(plantest.Arrangements[0]) }
 
 // refusedFor returns the problems for which a plan's programs are refused.
 func refusedFor(t *testing.T, p plan.Plan) []router.Problem {
@@ -104,7 +105,7 @@ func TestRefusalTellsAll(t *testing.T) {
 }
 
 func TestRefusalOfAProgramWithoutEnd(t *testing.T) {
-	p := equal(plan.MaxSeats)
+	p := plantest.Equal(plan.MaxSeats)
 	r := plan.DefaultRouter()
 	p.Router = &r
 	assert.Empty(t, refusedFor(t, p), "the largest plate there may be")

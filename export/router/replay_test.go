@@ -13,6 +13,7 @@ import (
 	"stopwright/assets/words"
 	"stopwright/detent"
 	"stopwright/detent/plan"
+	"stopwright/detent/plan/plantest"
 	"stopwright/export/router"
 )
 
@@ -138,7 +139,7 @@ func diameters(p router.Program) []float64 {
 // controller's cycles, with either change of tool: the program run by the rules
 // makes the holes the report and the plan ask for, and no others.
 func TestProgramCutsWhatTheReportSays(t *testing.T) {
-	for _, a := range arrangements {
+	for _, a := range plantest.Arrangements {
 		for _, units := range []string{plan.UnitsMM, plan.UnitsInch} {
 			for _, canned := range []bool{false, true} {
 				p := mitres(a)
@@ -176,7 +177,7 @@ func numbered(file string) string {
 
 // What the making of a plate adds is cut too: by its own hand-made list.
 func TestFittingsAreCut(t *testing.T) {
-	for _, a := range arrangements {
+	for _, a := range plantest.Arrangements {
 		p := fitted(mitres(a))
 		for _, part := range []plan.Part{plan.PartBase, plan.PartTurntable} {
 			program := made(t, p, part)
@@ -189,7 +190,7 @@ func TestFittingsAreCut(t *testing.T) {
 // A catch longer than its part is carried by a block behind it: the bore goes
 // right through, and there is no floor to knock it out of.
 func TestCarriedCatchIsBoredThrough(t *testing.T) {
-	p := fitted(mitres(arrangements[0]))
+	p := fitted(mitres(plantest.Arrangements[0]))
 	p.Catch.BodyLength, p.Making.Carrier.Width = 24, 40
 	c := p.Making.Carrier
 	set := p.RouterSettings()
@@ -242,7 +243,7 @@ func TestDemonstrationPlansAreCut(t *testing.T) {
 // time are made from them.
 func TestMovesAreThoseOfTheFile(t *testing.T) {
 	for _, canned := range []bool{false, true} {
-		p := mitres(arrangements[0])
+		p := mitres(plantest.Arrangements[0])
 		p.Router.Canned = canned
 		program := made(t, p, plan.PartBase)
 		var went []motion
