@@ -12,7 +12,8 @@ import (
 )
 
 // The report as other programs read it. Keys are only ever added. Lengths are
-// mm, angles degrees.
+// mm, angles degrees. Lists are empty, never null; room is empty before [Study],
+// pairs where no two catches drop together.
 type (
 	jsonReport struct {
 		Seats    []jsonSeat    `json:"seats"`
@@ -21,6 +22,7 @@ type (
 		Trueness jsonTrueness  `json:"trueness"`
 		Season   jsonSeason    `json:"season"`
 		Room     []jsonRoom    `json:"room"`
+		Pairs    []jsonPair    `json:"pairs"`
 		CutLine  *jsonCutLine  `json:"cut_line"`
 		Proving  *jsonProving  `json:"proving"`
 	}
@@ -76,7 +78,7 @@ func (r Report) Encode(w io.Writer, c *words.Catalogue) error {
 		out.Click = append(out.Click, r.click(k))
 	}
 	out.Trueness, out.Season = r.trueness(), r.season()
-	out.Room = r.rooms()
+	out.Room, out.Pairs = r.rooms(), r.pairs()
 	out.CutLine, out.Proving = r.cutLine(), r.proving()
 	e := json.NewEncoder(w)
 	e.SetIndent("", "  ")

@@ -22,6 +22,7 @@ type jsonRoom struct {
 	Most    *float64       `json:"most"`
 
 	Warnings []string `json:"warnings"` // ids of what the plan has not got as it is
+	Clears   int      `json:"clears"`   // how many errors and warnings of the plan as it is are gone
 }
 
 type jsonPlace struct {
@@ -41,7 +42,7 @@ func (r Report) rooms() []jsonRoom {
 		j := jsonRoom{
 			Kind: m.Kind, Fits: m.Fits, Catches: []jsonPlace{}, Stops: []jsonRoomStop{}, Seats: m.Seats,
 			Web: known(m.Web, !math.IsInf(m.Web, 1)), Needs: known(m.Needs, !m.Fits), Most: known(m.Most, !m.Fits),
-			Warnings: []string{},
+			Warnings: []string{}, Clears: m.Clears,
 		}
 		for _, c := range m.Plan.Catches {
 			j.Catches = append(j.Catches, jsonPlace{c.Name, c.Azimuth + 0, c.Radius})

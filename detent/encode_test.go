@@ -48,7 +48,7 @@ func TestReportKeys(t *testing.T) {
 	p.Stops = []plan.Stop{{Angle: 90, Label: "across"}, {Angle: 87}}
 	p.Features = []plan.Feature{{Part: plan.PartBase, Kind: plan.Hole, X: 100, Diameter: 1, Label: "screw"}}
 	r := decode(t, p)
-	assert.Equal(t, []string{"click", "cut_line", "findings", "proving", "room", "season", "seats", "trueness"}, keysOf(r))
+	assert.Equal(t, []string{"click", "cut_line", "findings", "pairs", "proving", "room", "season", "seats", "trueness"}, keysOf(r))
 
 	seats := items(r["seats"])
 	require.Len(t, seats, 2)

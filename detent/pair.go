@@ -45,6 +45,12 @@ func (r Report) Pairs() []Pair {
 	return out
 }
 
+// SwayAlone returns by how much the table, lying off its pivot to the worst side,
+// puts off a stop that the first of the catches holds alone.
+func (p Pair) SwayAlone() geom.Angle {
+	return room.Pair{Radii: [2]float64{p.Radii[0], p.Radii[0]}}.Sway(p.Shift)
+}
+
 // landing returns the standard deviation (mm) along any line of seat less catch:
 // centres land evenly in discs, half of whose radius is the standard deviation.
 func landing(p plan.Plan) float64 { return math.Hypot(p.Shop.SeatError, p.Shop.CatchError) / 2 }

@@ -28,6 +28,8 @@ type Room struct {
 	Needs, Most float64
 
 	Warnings []check.Finding // that the plan has not got as it is
+
+	Wrong, Clears int // how many errors and warnings the plan has as it is, and how many of them are gone
 }
 
 // Smallest returns the radius of the smallest ring, mm.
@@ -111,15 +113,17 @@ type maker struct {
 	stops   []plate.Stop
 	site    *site
 	problem room.Problem
-	had     map[string]bool // the checks that find something wrong with the plan as it is
-	tries   int             // plans tried for each kind
+	had     map[string]int // how much each check finds wrong with the plan as it is
+	tries   int            // plans tried for each kind
 }
 
 func newMaker(p plan.Plan) maker {
 	r := Solve(p)
-	m := maker{plan: p, stops: r.Plate.Stops, site: newSite(r.Plate), had: map[string]bool{}}
+	m := maker{plan: p, stops: r.Plate.Stops, site: newSite(r.Plate), had: map[string]int{}}
 	for _, f := range r.Findings {
-		m.had[f.ID] = f.Wrong()
+		if f.Wrong() {
+			m.had[f.ID]++
+		}
 	}
 	m.problem = room.Problem{
 		From: geom.Angle(p.Travel.From), To: geom.Angle(p.Travel.To),
@@ -203,7 +207,7 @@ func (m maker) try(a room.Answer, placed []plan.Placement) (Room, bool) {
 	}
 	r := Solve(p)
 	for _, f := range r.Findings {
-		if f.Severity == check.Error && (ofPlace[f.ID] || !m.had[f.ID]) {
+		if f.Severity == check.Error && (ofPlace[f.ID] || m.had[f.ID] == 0) {
 			return Room{}, false
 		}
 	}
@@ -216,11 +220,28 @@ func (m maker) roomOf(kind room.Kind, r Report) Room {
 		out.Web = min(out.Web, s.Web)
 	}
 	for _, f := range r.Findings {
-		if f.Severity == check.Warning && !m.had[f.ID] {
+		if f.Severity == check.Warning && m.had[f.ID] == 0 {
 			out.Warnings = append(out.Warnings, f)
 		}
 	}
+	out.Wrong, out.Clears = m.clears(r.Findings)
 	return out
+}
+
+// clears returns how many errors and warnings the plan has as it is, and how many
+// of them are not among the findings of an answer, check by check: as many as a
+// check finds fewer.
+func (m maker) clears(findings []check.Finding) (had, gone int) {
+	left := map[string]int{}
+	for _, f := range findings {
+		if f.Wrong() {
+			left[f.ID]++
+		}
+	}
+	for id, n := range m.had {
+		had, gone = had+n, gone+max(0, n-left[id])
+	}
+	return had, gone
 }
 
 // unfit is the one ring that all stops would need. Its plan may be beyond what a

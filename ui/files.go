@@ -21,7 +21,7 @@ func (w *Window) showTitle() {
 		file = filepath.Base(path)
 	}
 	if p := w.store.Plan(); p.IsTrial() {
-		file = w.words.Text("trial.in", words.Args{"File": file, "Scale": drawing.ScaleText(p.Scale)})
+		file = w.words.Text("trial.in", words.Args{"File": file, "Scale": w.words.Decimal(drawing.ScaleText(p.Scale))})
 	}
 	key := "app.title"
 	readOnly, unsaved := w.filing.file.ReadOnly, w.store.Unsaved()

@@ -22,11 +22,13 @@ type findingList struct {
 	list   *widget.List
 	order  []int       // the report's findings as they are shown
 	gauge  *findingRow // the row that heights are measured with
+	tall   int         // so many rows from the first may be higher than a line
+	open   int         // the row of a long list that is unfolded; -1: none
 	object fyne.CanvasObject
 }
 
 func newFindingList(w *Window) *findingList {
-	l := &findingList{w: w, title: heading(""), clean: widget.NewLabel(w.words.Text("checks.clean"))}
+	l := &findingList{w: w, title: heading(""), clean: widget.NewLabel(w.words.Text("checks.clean")), open: -1}
 	l.clean.Wrapping = fyne.TextWrapWord
 	l.list = widget.NewList(
 		func() int { return len(l.order) },
@@ -94,8 +96,10 @@ func (w *Window) showFinding(i int) {
 
 // showSelection marks the selected finding.
 func (l *findingList) showSelection() {
-	if i := slices.Index(l.order, l.w.store.Selection().Finding); i >= 0 {
-		l.list.Select(i)
+	at := l.selected()
+	l.unfold(at)
+	if at >= 0 {
+		l.list.Select(at)
 	} else {
 		l.list.UnselectAll()
 	}
@@ -130,7 +134,7 @@ func (r *findingRow) show(i int) {
 	w := r.l.w
 	report := w.store.Report()
 	f := report.Findings[i]
-	if r.text.Wrapping, r.text.Truncation = fyne.TextWrapWord, fyne.TextTruncateOff; !r.l.fits() {
+	if r.text.Wrapping, r.text.Truncation = fyne.TextWrapWord, fyne.TextTruncateOff; !r.l.whole(i) {
 		r.text.Wrapping, r.text.Truncation = fyne.TextWrapOff, fyne.TextTruncateEllipsis
 	}
 	r.text.SetText(check.Sentence(report.Plate, f, w.words))

@@ -20,7 +20,7 @@ import (
 // The size of a card, px of layout.
 const (
 	cardWidth   = 150
-	cardHeight  = 222
+	cardHeight  = 252
 	cardPicture = 104
 	scrollRoom  = 12 // for a scroll bar beside the cards
 )

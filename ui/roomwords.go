@@ -63,9 +63,24 @@ func (w *Window) roomNumbers(r detent.Room) string {
 	}
 	lines = append(lines, w.words.Text("room.rings", words.Args{"Rings": w.ringsOf(r.Plan)}))
 	if plan.Equal(r.Plan, w.store.Plan()) {
-		lines = append(lines, w.words.Text("room.same"))
+		return strings.Join(append(lines, w.words.Text("room.same")), "\n")
 	}
-	return strings.Join(lines, "\n")
+	return strings.Join(append(lines, w.roomClears(r)...), "\n")
+}
+
+// roomClears says how much of what is wrong with the plan as it is an answer
+// mends; nothing where nothing is wrong.
+func (w *Window) roomClears(r detent.Room) []string {
+	key := "room.clears"
+	switch {
+	case r.Wrong == 0:
+		return nil
+	case r.Clears == 0:
+		key = "room.clears.none"
+	case r.Clears == r.Wrong:
+		key = "room.clears.all"
+	}
+	return []string{w.words.Text(key, words.Args{"N": r.Clears, "Of": r.Wrong})}
 }
 
 // ringsOf lists the radii of a plan's rings, each once.
@@ -97,6 +112,7 @@ func (w *Window) roomDetail(now plan.Plan, r detent.Room) string {
 	if moved := r.Moved(now); moved > 0 {
 		lines = append(lines, t("room.moved", words.Args{"Moved": words.Deg(moved)}))
 	}
+	lines = append(lines, w.roomClears(r)...)
 	var said []string
 	for _, f := range r.Warnings {
 		if title := t("check." + f.ID + ".title"); !slices.Contains(said, title) {
@@ -116,7 +132,7 @@ func (w *Window) pairWords(r detent.Report) string {
 		names := r.Plate.Plan.Catches
 		args := words.Args{
 			"A": names[p.Hold.Catches[0]].Name, "B": names[p.Hold.Catches[1]].Name, "Apart": words.Deg(p.Apart),
-			"Sway": words.Deg(p.Sway(p.Shift)), "SwayAlone": words.Deg(room.Pair{Radii: [2]float64{p.Radii[0], p.Radii[0]}}.Sway(p.Shift)),
+			"Sway": words.Deg(p.Sway(p.Shift)), "SwayAlone": words.Deg(p.SwayAlone()),
 			"Std": words.Deg(p.Std()), "StdAlone": words.Deg(p.StdAlone()),
 			"Takes": words.MM(p.Takes().Radians() * p.Radii[0]), "Misses": words.MM(p.Misses().Radians() * p.Radii[0]),
 			"Chance": fmt.Sprintf("%.0f %%", 100*p.Hangs()),

@@ -41,7 +41,7 @@ func (w *Window) askTrial() {
 			w.unlessUnsaved(func() {
 				w.take(trial, diskfile.File{})
 				w.store.MarkUnsaved() // no file holds it
-				w.say(t("trial.said", args{"Scale": drawing.ScaleText(trial.Scale)}))
+				w.say(t("trial.said", args{"Scale": w.words.Decimal(drawing.ScaleText(trial.Scale))}))
 			})
 		}},
 	)
@@ -53,7 +53,7 @@ func (w *Window) askTrial() {
 // trialAt makes a trial of the plan at a size as it is typed.
 func (w *Window) trialAt(text string) (plan.Plan, error) {
 	factor, err := measure.ParseNumber(text)
-	if err != nil || factor == 1 || factor < 0.05 || factor > 20 {
+	if err != nil || !plan.TrialSize(factor) {
 		return plan.Plan{}, errors.New(w.words.Text("trial.bad"))
 	}
 	return plan.Trial(w.store.Plan(), factor)

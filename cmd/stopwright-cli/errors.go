@@ -70,6 +70,9 @@ func (sh *shell) settle(err error) int {
 	if status, told := sh.settleBundle(err); told {
 		return status
 	}
+	if status, told := sh.settleTrial(err); told {
+		return status
+	}
 	return sh.fault(err.Error())
 }
 

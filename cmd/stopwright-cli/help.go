@@ -11,6 +11,7 @@ const usage = `stopwright-cli works on plans of turning plates with spring-ball 
   new                 write a demonstration plan to begin with
   check PLAN          say what is wrong with a plan
   report PLAN         say what follows from it: seats and findings
+  trial PLAN          write the plan of the same plate at half size, to try
   export PLAN         write drawings (DXF, SVG), the drilling chart (PDF, CSV),
                       paper templates, scales, a coupon and router programs
   bundle PLAN TO      write all of these into one folder or zip file

@@ -1,6 +1,7 @@
 // Command stopwright-cli does the work of the window from a shell: it makes a
-// demonstration plan, checks a plan, reports what follows from it, and exports
-// drawings and the drilling chart. It needs no display and no C compiler.
+// demonstration plan or the plan of a trial, checks a plan, reports what follows
+// from it, and exports drawings and the drilling chart. It needs no display and no
+// C compiler.
 //
 // Its exit codes are those of [run].
 package main

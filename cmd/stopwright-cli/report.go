@@ -13,7 +13,10 @@ Says what follows from a plan: where every seat lies and what is wrong.
 
   PLAN      a plan file; - reads standard input
   --json    one JSON object for other programs, instead of a table; lengths are
-            mm, angles degrees, and keys are only ever added
+            mm, angles degrees, torques N·m, and keys are only ever added. They
+            are seats; findings; click, for each catch; trueness; season; room,
+            the ways to make room; pairs, what it does to stops that two catches
+            drop together; cut_line; proving
   --quick   leave out what takes long to work out
 
 Exit code 1 if any finding is an error; the report is written all the same.

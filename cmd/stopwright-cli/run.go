@@ -74,6 +74,7 @@ func verbs() []verb {
 		{"new", newUsage, runNew},
 		{"check", checkUsage, runCheck},
 		{"report", reportUsage, runReport},
+		{"trial", trialUsage, runTrial},
 		{"export", exportUsage, runExport},
 		{"bundle", bundleUsage, runBundle},
 	}

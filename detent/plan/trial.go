@@ -44,5 +44,10 @@ func Trial(p Plan, factor float64) (Plan, error) {
 	return t, Validate(t)
 }
 
+// TrialSize reports whether a trial may be made factor times as large: a
+// twentieth to twenty times, and not as large as the plate itself. Common
+// practice, no source: beyond that nothing is learnt for the plate.
+func TrialSize(factor float64) bool { return factor >= 0.05 && factor <= 20 && factor != 1 }
+
 // IsTrial reports whether the plan is a trial of another.
 func (p Plan) IsTrial() bool { return p.Scale != 1 }

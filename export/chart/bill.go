@@ -32,7 +32,8 @@ type Piece struct {
 const sawCut = 10
 
 // BillOf lists what a plan needs: stock with room to saw, catches and balls,
-// screws, pins and bolts, and the drills.
+// screws, pins and bolts, those for the maker's own holes among them, and the
+// drills.
 func BillOf(pl *plate.Plate, c *words.Catalogue) Bill {
 	return Bill{Parts: stockOf(pl, c), Hardware: hardwareOf(pl, c), Tools: drillsOf(pl, c)}
 }
@@ -98,7 +99,7 @@ func hardwareOf(pl *plate.Plate, c *words.Catalogue) []Piece {
 	if k := p.Making.Carrier; k.Width > 0 {
 		add(2*len(pl.Pockets), "carrier-screw", c.Text("bill.screw.size", words.Args{"Hole": diameter(k.Screw)}), "")
 	}
-	return out
+	return append(out, ownFasteners(pl, c)...)
 }
 
 // screwNote names the screw that a pilot hole of the plan is for, where the
@@ -117,12 +118,8 @@ func screwNote(p plan.Plan, c *words.Catalogue) string {
 		}
 		return ""
 	}
-	for _, s := range stock.Clearances() {
-		for _, fit := range [...]stock.Fit{stock.Fine, stock.Medium, stock.Coarse} {
-			if d := s.Hole(fit) - hole; d >= -stock.SameSize && d <= stock.SameSize {
-				return c.Text("bill.screw.machine", words.Args{"Screw": s.Thread})
-			}
-		}
+	if thread := threadFor(hole); thread != "" {
+		return c.Text("bill.screw.machine", words.Args{"Screw": thread})
 	}
 	return ""
 }

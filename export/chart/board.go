@@ -29,10 +29,13 @@ const (
 )
 
 // board is one page being drawn.
-type board struct{ drawing.Page }
+type board struct {
+	drawing.Page
+	cutNotes bool // it has a place for notes, which they do not fit
+}
 
 func newBoard(p drawing.Paper) *board {
-	return &board{drawing.Page{Width: p.Width, Height: p.Height}}
+	return &board{Page: drawing.Page{Width: p.Width, Height: p.Height}}
 }
 
 func (b *board) left() float64   { return border }

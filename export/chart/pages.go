@@ -2,7 +2,6 @@ package chart
 
 import (
 	"strconv"
-	"strings"
 
 	"stopwright/detent/geom"
 	"stopwright/export/drawing"
@@ -11,6 +10,7 @@ import (
 // Pages lays the chart out on paper: first, for each part that holds seats or
 // catches, a small true drawing with what to know and the order of work, and a
 // table a ring with one row a hole, its heading repeated on every page; then the
+// plan's notes, if they are too long to stand beside the drawings; then the
 // operations on every part, one table each; last what to buy and saw. A chart of
 // no part has no pages.
 func Pages(c Chart, paper drawing.Paper) []drawing.Page {
@@ -20,12 +20,20 @@ func Pages(c Chart, paper drawing.Paper) []drawing.Page {
 			all = append(all, numbered{b, k})
 		}
 	}
+	long := "" // notes that do not fit beside a drawing
 	for _, s := range c.Sheets {
 		boards, scale := sheetPages(c, s, paper)
+		if boards[0].cutNotes {
+			long = s.Plate.Plan.Notes
+		}
 		add(footing{
 			shown: partAndFace(c, s), sheet: c.Words.Text("chart.name"), scale: scale.String(),
 			holes: strconv.Itoa(len(s.Seats) + len(s.Pockets)),
 		}, boards...)
+	}
+	if long != "" {
+		k, boards := notesPages(c, long, paper)
+		add(k, boards...)
 	}
 	for from := 0; from < len(c.Work); {
 		to := from + 1
@@ -93,7 +101,8 @@ func sheetPages(c Chart, s Sheet, paper drawing.Paper) ([]*board, Scale) {
 
 // The parts of a sheet's first page.
 const (
-	pictureShare = 0.35 // of the page's height
+	pictureShare = 0.35 // of the page's height, at least
+	pictureMost  = 0.5  // and at most, where notes want to stand beside it
 	rulerLength  = 50.0 // mm, to check the printing with
 	rulerTick    = 1.2
 	factName     = 25.0 // width of a fact's name
@@ -115,8 +124,10 @@ func (b *board) opening(c Chart, s Sheet) (float64, Scale) {
 	for _, key := range [...]string{"unplug", "clamp", "eyes", "manual"} {
 		y = b.paragraph(c.Words.Text("caution."+key), middle+pad, right-pad, y)
 	}
-	end := min(y-pad/2, top-pictureShare*b.Height)
-	b.notes(c, s.Plate.Plan.Notes, geom.Point{X: middle, Y: end}, geom.Point{X: right, Y: y - pad/2})
+	notes, under := s.Plate.Plan.Notes, y-pad/2
+	end := min(under, top-pictureShare*b.Height)
+	end = min(end, max(under-notesHeight(notes, right-middle), top-pictureMost*b.Height))
+	b.cutNotes = !b.notes(c, notes, geom.Point{X: middle, Y: end}, geom.Point{X: right, Y: under})
 
 	caption := b.panel(left, top, partAndFace(c, s))
 	b.text(left+pad, caption-bodySize, bodySize, drawing.Left, c.Words.Text("chart.face.lies"))
@@ -136,31 +147,6 @@ func (b *board) opening(c Chart, s Sheet) (float64, Scale) {
 func (b *board) panel(left, y float64, title string) float64 {
 	b.text(left+pad, y-pad-headSize, headSize, drawing.Left, title)
 	return y - pad - headSize - pad*0.9
-}
-
-// notes letters the plan's notes in a space of the page, and rules lines to
-// write more on; nothing where there is no room for a line.
-func (b *board) notes(c Chart, notes string, lo, hi geom.Point) {
-	lines := wrap(notes, bodySize, hi.X-lo.X-2*pad)
-	const ruled = 6.5
-	if hi.Y-lo.Y < 2*pad+headSize+ruled {
-		return
-	}
-	b.line(thin, lo.X, hi.Y, hi.X, hi.Y)
-	y := b.panel(lo.X, hi.Y, c.Words.Text("chart.notes"))
-	for i, line := range lines {
-		last := y-2*leading(bodySize) < lo.Y+pad
-		if last && i+1 < len(lines) {
-			line = fit(strings.Join(lines[i:], " "), bodySize, hi.X-lo.X-2*pad)
-		}
-		b.text(lo.X+pad, y-bodySize, bodySize, drawing.Left, line)
-		if y -= leading(bodySize); last {
-			return
-		}
-	}
-	for y -= ruled - pad/2; y > lo.Y+pad/2; y -= ruled {
-		b.line(thin, lo.X+pad, y, hi.X-pad, y)
-	}
 }
 
 // fact letters a name and its value, wrapped, and returns where the next begins.

@@ -41,7 +41,7 @@ func Drawing(p plan.Plan, c *words.Catalogue) drawing.Drawing {
 			x := margin + nameWide + (float64(k)+0.5)*pitch
 			at := geom.Point{X: x, Y: middle}
 			hole(&d, p, r.Kind, g, at)
-			number(&d, g, geom.Point{X: x, Y: y + boxPad})
+			number(&d, c, g, geom.Point{X: x, Y: y + boxPad})
 			right = max(right, x+pitch/2)
 		}
 		y = middle + half + between
@@ -102,8 +102,8 @@ func hole(d *drawing.Drawing, p plan.Plan, k Kind, g Rung, at geom.Point) {
 }
 
 // number letters a rung's size below it, boxed where it is the plan's own.
-func number(d *drawing.Drawing, g Rung, at geom.Point) {
-	text := measure.Trim(g.Size, 2)
+func number(d *drawing.Drawing, c *words.Catalogue, g Rung, at geom.Point) {
+	text := c.Decimal(measure.Trim(g.Size, 2))
 	d.Engrave(drawing.Text{At: at, Size: labelSize, Align: drawing.Bottom, Text: text})
 	if !g.Chosen {
 		return

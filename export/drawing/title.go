@@ -19,7 +19,7 @@ func Title(p plan.Plan, c *words.Catalogue, other string) string {
 	if !p.IsTrial() {
 		return title
 	}
-	mark := c.Text("sheet.trial", words.Args{"Scale": ScaleText(p.Scale)})
+	mark := c.Text("sheet.trial", words.Args{"Scale": c.Decimal(ScaleText(p.Scale))})
 	return strings.TrimSpace(mark + " " + title)
 }
 

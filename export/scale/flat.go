@@ -5,6 +5,7 @@ import (
 	"math"
 	"slices"
 
+	"stopwright/assets/words"
 	"stopwright/detent/geom"
 	"stopwright/detent/plate"
 	"stopwright/export/drawing"
@@ -13,9 +14,10 @@ import (
 // Drawing returns the scale flat, seen from above with the table at zero and the
 // pivot at the origin: the graduated ring, whose outer edge is the table's rim,
 // and outside it, clear of the rim, the index with its vernier. Where the travel
-// is short the ring is a piece of one.
-func Drawing(pl *plate.Plate, o Options) (drawing.Drawing, error) {
-	d, err := newDial(pl, o)
+// is short the ring is a piece of one. Angles are engraved as they are written in
+// the language of a catalogue.
+func Drawing(pl *plate.Plate, c *words.Catalogue, o Options) (drawing.Drawing, error) {
+	d, err := newDial(pl, c, o)
 	if err != nil {
 		return drawing.Drawing{}, err
 	}
@@ -33,7 +35,7 @@ func (d dial) ring(out *drawing.Drawing) {
 		az := d.onTable(r)
 		spoke(out, drawing.Graduations, az, d.radius, d.radius-tick(r)*k)
 		if numbered(r) {
-			d.letter(out, number(r), az, d.radius-numberMid*k, numberSize*k)
+			d.letter(out, d.number(r), az, d.radius-numberMid*k, numberSize*k)
 		}
 	}
 	inner := d.radius - (labelFrom+rimMargin)*k
@@ -63,7 +65,7 @@ func (d dial) labels(out *drawing.Drawing) (longest float64) {
 		if last = s.reading; math.IsNaN(first) {
 			first = last
 		}
-		text := s.engraved(labelSize*k, most)[0]
+		text := d.engraved(s, labelSize*k, most)[0]
 		longest = math.Max(longest, drawing.StrokeWidth(text, labelSize*k))
 		d.inward(out, text, az, from, labelSize*k)
 	}

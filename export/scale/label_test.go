@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"stopwright/assets/words"
 	"stopwright/detent/plan"
 	"stopwright/detent/plate"
 	"stopwright/export/drawing"
@@ -19,9 +20,9 @@ import (
 func TestALongLabelGivesWayToTheAngle(t *testing.T) {
 	draw := func(label string) (flat, strip drawing.Drawing) {
 		pl := plate.New(planOf(plan.Clockwise, -60, 60, plan.Stop{Angle: 33.25, Label: label}))
-		flat, err := scale.Drawing(pl, scale.Options{})
+		flat, err := scale.Drawing(pl, words.English(), scale.Options{})
 		require.NoError(t, err)
-		strip, err = scale.Strip(pl, scale.Options{})
+		strip, err = scale.Strip(pl, words.English(), scale.Options{})
 		require.NoError(t, err)
 		return flat, strip
 	}

@@ -58,8 +58,9 @@ func tick(reading float64) float64 {
 // numbered reports whether a graduation bears its number.
 func numbered(reading float64) bool { return math.Mod(reading, 10) == 0 }
 
-// number returns a graduation's number.
-func number(reading float64) string { return measure.Trim(reading, 2) }
+// number returns a graduation's number, as it is written in the language of the
+// sheets.
+func (d dial) number(reading float64) string { return d.words.Decimal(measure.Trim(reading, 2)) }
 
 // stop is a stop as it is marked.
 type stop struct {
@@ -69,8 +70,8 @@ type stop struct {
 
 // engraved returns what is engraved beside a stop, the best first: its label if
 // it fits a width whole, mm, and its angle.
-func (s stop) engraved(size, width float64) []string {
-	angle := number(s.reading)
+func (d dial) engraved(s stop, size, width float64) []string {
+	angle := d.number(s.reading)
 	if s.label == "" || drawing.StrokeWidth(s.label, size) > width {
 		return []string{angle}
 	}

@@ -57,6 +57,7 @@ func (o Options) filled(p plan.Plan) Options {
 // dial is a scale worked out.
 type dial struct {
 	plate   *plate.Plate
+	words   *words.Catalogue // whose language decides the decimal mark
 	vernier Vernier
 	radius  float64    // of the rim, mm
 	index   geom.Angle // azimuth of the index, seen from above
@@ -68,12 +69,12 @@ type dial struct {
 }
 
 // newDial works out a scale.
-func newDial(pl *plate.Plate, o Options) (dial, error) {
+func newDial(pl *plate.Plate, c *words.Catalogue, o Options) (dial, error) {
 	if err := o.Check(); err != nil {
 		return dial{}, err
 	}
 	o = o.filled(pl.Plan)
-	d := dial{plate: pl, radius: o.Rim / 2, index: 180 + o.Index, sense: 1}
+	d := dial{plate: pl, words: c, radius: o.Rim / 2, index: 180 + o.Index, sense: 1}
 	if pl.Plan.Arrangement.PositiveTurn == plan.Counterclockwise {
 		d.sense = -1
 	}

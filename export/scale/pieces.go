@@ -21,7 +21,7 @@ const (
 // to glue them together by, and the index with its vernier. The error is one of
 // [Options.Check].
 func StripSheets(pl *plate.Plate, info drawing.Info, o Options) ([]tile.Sheet, error) {
-	s, err := newStrip(pl, o)
+	s, err := newStrip(pl, info.Words, o)
 	if err != nil {
 		return nil, err
 	}

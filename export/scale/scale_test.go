@@ -58,7 +58,7 @@ func TestTheIndexReadsTheTurn(t *testing.T) {
 		for _, index := range []geom.Angle{0, 90, 180, -30} {
 			const turn = 33.25
 			pl := plate.New(planOf(c.sense, -60, 60, plan.Stop{Angle: turn, Label: "I"}))
-			d, err := scale.Drawing(pl, scale.Options{Index: index})
+			d, err := scale.Drawing(pl, words.English(), scale.Options{Index: index})
 			require.NoError(t, err)
 			found := false
 			for _, l := range lines(d, drawing.Graduations) {
@@ -101,7 +101,7 @@ func TestGraduationsOfTheTravel(t *testing.T) {
 		{"nearly a turn, which the vernier fills", -172, 172, 1, scale.Tenth, 360},
 	} {
 		pl := plate.New(planOf(plan.Clockwise, c.from, c.to))
-		d, err := scale.Drawing(pl, scale.Options{Step: c.step, Reading: c.r})
+		d, err := scale.Drawing(pl, words.English(), scale.Options{Step: c.step, Reading: c.r})
 		require.NoError(t, err, c.why)
 		at := atRim(d, pl.Plan.Turntable.Diameter/2)
 		assert.Len(t, at, c.want, c.why)
@@ -123,7 +123,7 @@ func TestVernierMeetsTheScale(t *testing.T) {
 	for _, sense := range []plan.Sense{plan.Clockwise, plan.Counterclockwise} {
 		for _, reading := range []float64{12.3, -12.3} {
 			pl := plate.New(planOf(sense, -60, 60))
-			d, err := scale.Drawing(pl, scale.Options{})
+			d, err := scale.Drawing(pl, words.English(), scale.Options{})
 			require.NoError(t, err)
 			turn := geom.Angle(reading)
 			if sense == plan.Counterclockwise {
@@ -155,7 +155,7 @@ func TestStripIsAsLongAsTheRim(t *testing.T) {
 	}{{"the turntable's", 0, math.Pi * 260}, {"as measured", 261.3, math.Pi * 261.3}} {
 		pl := plate.New(planOf(plan.Clockwise, -180, 180))
 		pl.Plan.Turntable.Diameter = 260
-		d, err := scale.Strip(pl, scale.Options{Rim: c.rim})
+		d, err := scale.Strip(pl, words.English(), scale.Options{Rim: c.rim})
 		require.NoError(t, err)
 		assert.InDelta(t, c.want, d.Bounds().Width(), exact, c.why)
 		n := 0
@@ -173,7 +173,7 @@ func TestStripIsAsLongAsTheRim(t *testing.T) {
 func TestStripGrowsTheWayTheTableTurns(t *testing.T) {
 	for sense, way := range map[plan.Sense]float64{plan.Clockwise: 1, plan.Counterclockwise: -1} {
 		pl := plate.New(planOf(sense, -60, 60, plan.Stop{Angle: 30}))
-		d, err := scale.Strip(pl, scale.Options{})
+		d, err := scale.Strip(pl, words.English(), scale.Options{})
 		require.NoError(t, err)
 		want := way * math.Pi * pl.Plan.Turntable.Diameter * 30 / 360
 		found := false
@@ -190,7 +190,7 @@ func TestPiecesAreTheStrip(t *testing.T) {
 		p := planOf(plan.Clockwise, c.from, c.to, plan.Stop{Angle: 15, BothSides: c.from < 0, Label: "12 sides"}, plan.Stop{Angle: 7.5, Label: "a long label"})
 		p.Turntable.Diameter = c.diameter
 		pl := plate.New(p)
-		whole, err := scale.Strip(pl, scale.Options{})
+		whole, err := scale.Strip(pl, words.English(), scale.Options{})
 		require.NoError(t, err)
 		sheets, err := scale.StripSheets(pl, info(), scale.Options{})
 		require.NoError(t, err)
@@ -206,7 +206,7 @@ func TestPiecesAreTheStrip(t *testing.T) {
 			require.NoError(t, err)
 			assert.Equal(t, 1, len(pages), "a sheet is one page of any paper, however it is stretched")
 		}
-		flat, err := scale.Drawing(pl, scale.Options{})
+		flat, err := scale.Drawing(pl, words.English(), scale.Options{})
 		require.NoError(t, err)
 		index := 0
 		for _, l := range lines(flat, drawing.Engraving) {
@@ -275,13 +275,13 @@ func TestAnyScaleCanBeDrawn(t *testing.T) {
 			Index: geom.Angle(rapid.Float64Range(-360, 360).Draw(t, "index")),
 		}
 		pl := plate.New(p)
-		flat, err := scale.Drawing(pl, o)
+		flat, err := scale.Drawing(pl, words.English(), o)
 		if o.Step == 0.25 && o.Reading == scale.Tenth {
 			require.Error(t, err)
 			return
 		}
 		require.NoError(t, err)
-		strip, err := scale.Strip(pl, o)
+		strip, err := scale.Strip(pl, words.English(), o)
 		require.NoError(t, err)
 		sheets, err := scale.StripSheets(pl, info(), o)
 		require.NoError(t, err)
@@ -305,7 +305,7 @@ func BenchmarkScale720Seats(b *testing.B) {
 	}
 	pl := plate.New(p)
 	for name, draw := range map[string]func() error{
-		"flat":  func() error { _, err := scale.Drawing(pl, scale.Options{Step: 0.5}); return err },
+		"flat":  func() error { _, err := scale.Drawing(pl, words.English(), scale.Options{Step: 0.5}); return err },
 		"strip": func() error { _, err := scale.StripSheets(pl, info(), scale.Options{Step: 0.5}); return err },
 	} {
 		b.Run(name, func(b *testing.B) {

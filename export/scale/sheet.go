@@ -12,11 +12,11 @@ import (
 // Sheet returns the flat scale to be printed at full size. The error is one of
 // [Options.Check].
 func Sheet(pl *plate.Plate, info drawing.Info, o Options) (tile.Sheet, error) {
-	d, err := newDial(pl, o)
+	d, err := newDial(pl, info.Words, o)
 	if err != nil {
 		return tile.Sheet{}, err
 	}
-	flat, err := Drawing(pl, o)
+	flat, err := Drawing(pl, info.Words, o)
 	s := d.sheet(info, "scale.what.flat", info.Words.Text("scale.step.ring"))
 	s.Drawing = flat
 	return s, err
@@ -34,12 +34,12 @@ func Noted(pl *plate.Plate, info drawing.Info, o Options) (drawing.Drawing, erro
 
 // NotedStrip returns the whole strip in the same way.
 func NotedStrip(pl *plate.Plate, info drawing.Info, o Options) (drawing.Drawing, error) {
-	d, err := newDial(pl, o)
+	d, err := newDial(pl, info.Words, o)
 	if err != nil {
 		return drawing.Drawing{}, err
 	}
 	s := d.sheet(info, "scale.what.strip", d.wrap(info.Words))
-	s.Drawing, err = Strip(pl, o)
+	s.Drawing, err = Strip(pl, info.Words, o)
 	return s.Noted(info.Words), err
 }
 

@@ -5,6 +5,7 @@ import (
 	"math"
 	"slices"
 
+	"stopwright/assets/words"
 	"stopwright/detent/geom"
 	"stopwright/detent/plate"
 	"stopwright/export/drawing"
@@ -32,8 +33,8 @@ const (
 const seam = 5
 
 // newStrip draws a strip: as high as usual, or as the table is thick.
-func newStrip(pl *plate.Plate, o Options) (*strip, error) {
-	d, err := newDial(pl, o)
+func newStrip(pl *plate.Plate, c *words.Catalogue, o Options) (*strip, error) {
+	d, err := newDial(pl, c, o)
 	if err != nil {
 		return nil, err
 	}
@@ -45,8 +46,8 @@ func newStrip(pl *plate.Plate, o Options) (*strip, error) {
 
 // Strip returns the whole strip as one drawing: as long as the rim's
 // circumference where it goes right round.
-func Strip(pl *plate.Plate, o Options) (drawing.Drawing, error) {
-	s, err := newStrip(pl, o)
+func Strip(pl *plate.Plate, c *words.Catalogue, o Options) (drawing.Drawing, error) {
+	s, err := newStrip(pl, c, o)
 	if err != nil {
 		return drawing.Drawing{}, err
 	}
@@ -85,7 +86,7 @@ func (s *strip) graduate() {
 		x := s.along(s.reading(i))
 		line(&s.drawn, drawing.Graduations, x, 0, x, s.scaled(tick(r)))
 		if numbered(r) {
-			s.letter(number(r), x, s.scaled(numberMid), s.scaled(numberSize))
+			s.letter(s.number(r), x, s.scaled(numberMid), s.scaled(numberSize))
 		}
 	}
 	half := s.vernier.Step.Degrees() / 2
@@ -110,7 +111,7 @@ func (s *strip) mark() {
 		line(&s.drawn, drawing.Graduations, x+half, foot, x, tip)
 		s.letters = append(s.letters, [2]float64{x - half, x + half})
 		size := s.scaled(labelSize)
-		for _, text := range st.engraved(size, labelMost) {
+		for _, text := range s.engraved(st, size, labelMost) {
 			wide := drawing.StrokeWidth(text, size) / 2
 			box := drawing.Bounds{Min: geom.Point{X: x - wide}, Max: geom.Point{X: x + wide, Y: size}}
 			if full.Room(box) && box.Min.X > s.from && box.Max.X < s.to {

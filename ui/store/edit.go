@@ -21,7 +21,7 @@ func (s *Store) Replace(name string, p plan.Plan) error {
 		return nil
 	}
 	if !s.begun {
-		s.past = append(s.past, step{name, s.plan, s.selection})
+		s.past = append(s.past, step{name: name, plan: s.plan, selection: s.selection})
 		s.begun = s.gesture
 	}
 	s.future = nil
@@ -58,23 +58,27 @@ func last(steps []step) (string, bool) {
 }
 
 // Undo takes back the last edit, if there is one.
-func (s *Store) Undo() { s.travel(&s.past, &s.future) }
+func (s *Store) Undo() { s.travel(&s.past, &s.future, s.plan.Tool == nil) }
 
 // Redo makes the edit taken back last again, if there is one.
-func (s *Store) Redo() { s.travel(&s.future, &s.past) }
+func (s *Store) Redo() { s.travel(&s.future, &s.past, false) }
 
 // travel goes to the last plan of one list, with what was selected in it, and
 // puts the present one on the other. The log is not a decision and stays as it
-// is.
-func (s *Store) travel(from, to *[]step) {
+// is; only the marks of a tool that is now bare of them, because the edit took it
+// out, go with it when that is done again.
+func (s *Store) travel(from, to *[]step, bare bool) {
 	n := len(*from)
 	if n == 0 || s.gesture {
 		return
 	}
 	goal := (*from)[n-1]
 	*from = (*from)[:n-1]
-	*to = append(*to, step{goal.name, s.plan, s.selection})
+	*to = append(*to, step{goal.name, s.plan, s.selection, bare && goal.plan.Tool != nil})
 	p := goal.plan.WithLogOf(s.plan)
+	if goal.takesTool {
+		p.Tool = nil
+	}
 	s.selection = goal.selection
 	s.put(p)
 	s.tell(PlanChanged | SelectionChanged | FileChanged)

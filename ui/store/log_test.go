@@ -84,3 +84,60 @@ func TestAStudyHoldsForOnePlanOnly(t *testing.T) {
 	assert.False(t, done, "a study that comes too late is dropped")
 	assert.Empty(t, *told)
 }
+
+// To take the tool out takes its marks as well, and so does to take it out again;
+// undo brings both back.
+func TestToTakeTheToolOutAgainIsToTakeItOut(t *testing.T) {
+	p := withStops(0, 30)
+	tool := plan.NewTool()
+	tool.Offset, tool.Fence = 1.5, 12
+	p.Tool = &tool
+	s := store.New(p)
+	mark := func(x float64) {
+		require.NoError(t, s.Log(func(p *plan.Plan) { p.Tool.Marks = append(p.Tool.Marks, plan.Mark{Angle: 30, X: x}) }))
+	}
+	mark(100)
+	with := s.Plan()
+	require.NoError(t, s.Edit("take the tool out", func(p *plan.Plan) { p.Tool = nil }))
+	setTitle(t, s, "without a tool")
+	without := s.Plan()
+	require.Nil(t, without.Tool)
+	for range 2 {
+		s.Undo()
+		s.Undo()
+		assert.Equal(t, with, s.Plan())
+		s.Redo()
+		assert.Nil(t, s.Plan().Tool)
+		s.Redo()
+		assert.Equal(t, without, s.Plan())
+	}
+	s.Undo()
+	s.Undo()
+	mark(120)
+	s.Redo()
+	assert.Nil(t, s.Plan().Tool, "marks logged meanwhile go too")
+	s.Undo()
+	assert.Len(t, s.Plan().Tool.Marks, 2, "and come back")
+}
+
+// Marks logged for a tool that undo takes out again are kept, with a tool to keep
+// them with, however often.
+func TestMarksOutliveTheToolThatUndoTakesOut(t *testing.T) {
+	s := store.New(withStops(0, 30))
+	require.NoError(t, s.Edit("give it a tool", func(p *plan.Plan) {
+		tool := plan.NewTool()
+		tool.Offset = 1.5
+		p.Tool = &tool
+	}))
+	s.Undo()
+	s.Redo()
+	require.NoError(t, s.Log(func(p *plan.Plan) { p.Tool.Marks = []plan.Mark{{Angle: 30, X: 100}} }))
+	given := s.Plan()
+	for range 2 {
+		s.Undo()
+		require.NotNil(t, s.Plan().Tool)
+		assert.Len(t, s.Plan().Tool.Marks, 1)
+		s.Redo()
+		assert.Equal(t, given, s.Plan())
+	}
+}

@@ -49,6 +49,7 @@ type step struct {
 	name      string
 	plan      plan.Plan
 	selection Selection
+	takesTool bool // of an edit to be made again: it takes the tool out, and so its marks
 }
 
 // New returns a store holding a plan that [plan.Validate] accepts, as not yet
