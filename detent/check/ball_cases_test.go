@@ -60,6 +60,19 @@ func atan(x float64) float64 { return math.Atan(x) * 180 / math.Pi }
 
 // ballCases are about whether the ball seats.
 var ballCases = map[string][]fixture{
+	"ball-over-body": {
+		{"a ball with a wall round it", at0(), nil},
+		{"a hair of wall", at0(bodyOver(hair)), nil},
+		{
+			"as wide as the body", at0(bodyOver(0)),
+			pocketFinding(6, 6, "The ball is 6 mm across, and the body it runs in 6 mm."),
+		},
+		{
+			"wider than the body", at0(bodyOver(-1)),
+			pocketFinding(6, 5, "The ball is 6 mm across, and the body it runs in 5 mm."),
+		},
+	},
+
 	"ball-falls-in": {
 		{"as wide as the ball", at0(seat(6, 6, 118)), catchFinding(6, 6, mm, "The balls, 6 mm, fall into seats 6 mm wide.")},
 		{"as wide within the slack", at0(seat(6-within, 6, 118)), catchFinding(6-within, 6, mm, "The balls, 6 mm, fall into seats 6 mm wide.")},
@@ -180,4 +193,9 @@ var ballCases = map[string][]fixture{
 		{"a ball held up higher by its housing: ball-short tells", at0(seat(4.5, 0.8, 180), gap(1.5)), nil},
 		{"a ball that only the floor holds: ball-falls-in tells", at0(seat(6.5, 0.8, 180)), nil},
 	},
+}
+
+// bodyOver makes the catch's body wider than its ball by so much, mm.
+func bodyOver(mm float64) func(*plan.Plan) {
+	return func(p *plan.Plan) { p.Catch.BodyDiameter = p.Catch.BallDiameter + mm }
 }

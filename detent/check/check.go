@@ -43,7 +43,7 @@ type Check struct {
 var All = []Check{
 	seatsOverlap, webThin, edgeThin, featureOverlap,
 	trackCrossed, trackLeaves, stopOutsideTravel, stopRepeated,
-	ballFallsIn, ballLocks, ballCannotReach, ballShort, seatBottoms,
+	ballOverBody, ballFallsIn, ballLocks, ballCannotReach, ballShort, seatBottoms,
 	pocketBreaksThrough, pocketEdge, drillBreaksThrough,
 	fittingEdge, fittingWeb, fittingTurns, knockOutWide, screwHoles, wearRingRoom, carrierRoom,
 	falseClick,
