@@ -24,6 +24,7 @@ type findingList struct {
 	gauge  *findingRow // the row that heights are measured with
 	tall   int         // so many rows from the first may be higher than a line
 	open   int         // the row of a long list that is unfolded; -1: none
+	fixes  fixes
 	object fyne.CanvasObject
 }
 
@@ -146,7 +147,7 @@ func (r *findingRow) show(i int) {
 	default:
 		r.sign.SetResource(theme.InfoIcon())
 	}
-	fix := check.FixOf(report.Plate, f)
+	fix := r.l.fixes.fix(report, i)
 	if fix == nil {
 		r.fix.Hide()
 		return
