@@ -150,7 +150,8 @@ func (w *Window) choice(t testing.TB, path string) *widget.Select {
 func (w *Window) fieldObject(t testing.TB, path string) fyne.CanvasObject {
 	t.Helper()
 	for i, s := range w.parts.sections {
-		if k := slices.Index(s.made, path); k >= 0 {
+		of := func(f plan.Field) bool { return f.Path == path }
+		if k := slices.IndexFunc(s.fields(w), of); k >= 0 {
 			w.parts.accordion.Open(i)
 			return s.rows[k].object
 		}

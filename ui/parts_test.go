@@ -20,7 +20,8 @@ func TestEveryPartOfThePlanHasAField(t *testing.T) {
 	p.Features = []plan.Feature{plan.NewFeature(p)}
 	w := opened(t, p)
 	shown := map[string]int{}
-	for _, s := range w.parts.sections {
+	for i, s := range w.parts.sections {
+		w.parts.accordion.Open(i)
 		for _, path := range s.made {
 			shown[path]++
 		}
@@ -160,6 +161,48 @@ func TestEveryKindOfFeatureHasSizesToBeginWith(t *testing.T) {
 		require.Equal(t, kind, f.Kind, w.status.Text)
 		assert.NoError(t, plan.Validate(w.store.Plan()))
 	}
+}
+
+// A closed section costs nothing until it is opened, and then shows the plan as
+// it is by then: its fields, its choice of item, the box in its head.
+func TestAClosedSectionIsFilledWhenItIsOpened(t *testing.T) {
+	w := opened(t, withStops(0))
+	closed := func(key string) *section {
+		for i, s := range w.parts.sections {
+			if s.key == key {
+				w.parts.accordion.Close(i)
+				return s
+			}
+		}
+		require.Fail(t, "there is no section "+key)
+		return nil
+	}
+	collar, features, turntable := closed("group.collar"), closed("group.features"), closed("group.turntable")
+	assert.Empty(t, turntable.rows, "nobody has looked")
+	require.NoError(t, w.store.Edit("all", func(p *plan.Plan) {
+		c := plan.NewCollar(p.Turntable)
+		p.Collar = &c
+		p.Features = append(p.Features, plan.NewFeature(*p))
+		p.Turntable.Diameter = 301
+	}))
+	assert.Equal(t, "301", w.field(t, "turntable.diameter").Text)
+	w.section(t, "group.collar")
+	assert.True(t, find[*widget.Check](collar.head)[0].Checked)
+	assert.NotEmpty(t, collar.rows)
+	w.section(t, "group.features")
+	assert.Len(t, features.choose.pick.Options, 1)
+	assert.NotEmpty(t, features.rows)
+
+	closed("group.collar")
+	closed("group.features")
+	closed("group.turntable")
+	w.store.Undo()
+	w.section(t, "group.collar")
+	assert.False(t, find[*widget.Check](collar.head)[0].Checked)
+	assert.Empty(t, collar.rows)
+	w.section(t, "group.features")
+	assert.Empty(t, features.rows)
+	assert.NotEqual(t, "301", w.field(t, "turntable.diameter").Text)
 }
 
 func TestTheCollarComesAndGoes(t *testing.T) {

@@ -61,6 +61,7 @@ type section struct {
 	rows   []fieldRow
 	made   []string // the paths of the fields the rows were made for
 	extra  func()   // refreshes what else the head holds
+	detail *late    // head and box in the panel, hidden while the section is closed
 }
 
 func newPartsPanel(w *Window) *partsPanel {
@@ -68,8 +69,9 @@ func newPartsPanel(w *Window) *partsPanel {
 	var items []*widget.AccordionItem // all at once: each that is appended draws all anew
 	for _, g := range groups {
 		s := newSection(w, g)
+		s.detail = newLate(container.NewVBox(s.head, s.box), func() { s.refresh(w) })
 		p.sections = append(p.sections, s)
-		item := widget.NewAccordionItem(w.words.Text(g.key), container.NewVBox(s.head, s.box))
+		item := widget.NewAccordionItem(w.words.Text(g.key), s.detail)
 		item.Open = g.open
 		items = append(items, item)
 	}
@@ -79,7 +81,7 @@ func newPartsPanel(w *Window) *partsPanel {
 	p.scroll = container.NewVScroll(container.NewVBox(p.accordion))
 	p.explain = newExplainer(w)
 	p.object = container.NewBorder(nil, p.explain.object, nil, nil, underWheel(p.scroll))
-	p.refresh()
+	p.explain.refresh()
 	return p
 }
 
@@ -101,10 +103,12 @@ func (p *partsPanel) showFeature(i int) {
 	}
 }
 
-// refresh shows the plan.
+// refresh shows the plan. A closed section waits until it is opened.
 func (p *partsPanel) refresh() {
 	for _, s := range p.sections {
-		s.refresh(p.w)
+		if s.detail.Visible() {
+			s.refresh(p.w)
+		}
 	}
 	p.explain.refresh()
 }

@@ -71,8 +71,10 @@ func newWindow(a fyne.App, p plan.Plan, look Look) *Window {
 	w.language = english
 	w.words, w.sheetWords = w.windowWords(english), sheetWords(english)
 	a.Settings().SetTheme(w.theme)
+	fontsRead := readFonts()
 	w.win = a.NewWindow(w.words.Text("app.name"))
 	w.readFields()
+	fontsRead()
 	w.build()
 	w.win.SetCloseIntercept(w.Quit)
 	w.win.SetOnDropped(w.dropped)

@@ -45,7 +45,7 @@ func TestRunBuildsAndOpensTheWindow(t *testing.T) {
 		assert.Empty(t, errOut, c.why)
 		assert.Contains(t, out, "about four minutes the first time", c.why)
 		require.Len(t, m.ran, 2, c.why)
-		assert.Equal(t, "go build -buildvcs=false -tags=no_animations -o "+program+" ./cmd/stopwright", m.typed()[0], c.why)
+		assert.Equal(t, "go build -buildvcs=false -tags=no_animations,no_emoji -o "+program+" ./cmd/stopwright", m.typed()[0], c.why)
 		assert.Equal(t, root, m.ran[0].dir, "built in the project")
 		assert.Equal(t, c.want, m.typed()[1], c.why)
 		assert.Empty(t, m.ran[1].dir, "opened where the person stands, so that their plan is found")
@@ -57,7 +57,7 @@ func TestRunOnWindowsOpensNoConsole(t *testing.T) {
 	code, _, _ := perform(t, m, "run")
 	assert.Zero(t, code)
 	assert.Equal(t, []string{
-		"go build -buildvcs=false -tags=no_animations -ldflags=-H=windowsgui -o " + program + ".exe ./cmd/stopwright",
+		"go build -buildvcs=false -tags=no_animations,no_emoji -ldflags=-H=windowsgui -o " + program + ".exe ./cmd/stopwright",
 		program + ".exe -demo sanding-table",
 	}, m.typed())
 }

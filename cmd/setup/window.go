@@ -9,6 +9,12 @@ import (
 // demonstration opens the window on a plan that shows what it does.
 var demonstration = []string{"-demo", "sanding-table"}
 
+// tags are of the toolkit. Without no_animations a blinking cursor has the whole
+// window painted again and again. Without no_emoji the toolkit keeps a font of
+// coloured pictographs in memory, twice, 12 MB, for words that hardly ever have
+// one; they come from the system's fonts instead.
+const tags = "no_animations,no_emoji"
+
 // buildNotice is how often a long build says that it still goes on.
 const buildNotice = 30 * time.Second
 
@@ -45,8 +51,8 @@ func (s *setup) build(ctx context.Context, root string) (program string, err err
 	program = filepath.Join(cache, module, module)
 	words := []string{
 		"go", "build",
-		"-buildvcs=false",     // a clone owned by somebody else must build too
-		"-tags=no_animations", // a blinking cursor has the whole window painted again and again
+		"-buildvcs=false", // a clone owned by somebody else must build too
+		"-tags=" + tags,
 	}
 	if platformOf(s.machine) == windows {
 		program += ".exe"

@@ -18,11 +18,11 @@ import (
 const asProgram = "STOPWRIGHT_AS_PROGRAM"
 
 func TestMain(m *testing.M) {
-	switch os.Getenv(asProgram) {
+	switch as := os.Getenv(asProgram); as {
 	case "":
 		os.Exit(m.Run())
-	case emptyWindow:
-		showEmptyWindow()
+	case emptyWindow, emptyLarge:
+		showEmptyWindow(as == emptyLarge)
 	default:
 		main()
 	}

@@ -79,7 +79,7 @@ func started(b *testing.B, vars []string, args ...string) (took beginning) {
 	return took
 }
 
-// BenchmarkStart starts the program, and an empty window of the same toolkit, up
+// BenchmarkStart starts the program, and empty windows of the same toolkit, up
 // to the first frame, and tells the memory that each then has. On a machine that
 // does other work besides, the time of its processors is the one to compare.
 func BenchmarkStart(b *testing.B) {
@@ -100,6 +100,7 @@ func BenchmarkStart(b *testing.B) {
 		args []string
 	}{
 		{"empty", []string{asProgram + "=" + emptyWindow}, nil},
+		{"empty-large", []string{asProgram + "=" + emptyLarge}, nil},
 		{"table", nil, nil},
 		{"720", nil, []string{large}},
 	} {
